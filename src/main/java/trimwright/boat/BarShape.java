@@ -1,0 +1,53 @@
+package trimwright.boat;
+
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.immersion.Displacer;
+import trimwright.immersion.RoundBar;
+import trimwright.mesh.Bounds;
+
+/**
+ * A round bar.
+ *
+ * @param fromMm one end of the axis: the centre of a flat end, the tip of a round one
+ * @param toMm the other end of the axis
+ * @param diameterMm diameter; with round ends at most the length
+ * @param ends how both ends are shaped
+ */
+public record BarShape(Vector3D fromMm, Vector3D toMm, double diameterMm, Ends ends) implements Shape {
+
+    /** The shape of a bar's ends. */
+    public enum Ends {
+        /** Square to the axis. */
+        FLAT,
+        /** Half a ball of the bar's diameter. */
+        ROUND
+    }
+
+    public double lengthMm() {
+        return fromMm.distance(toMm);
+    }
+
+    @Override
+    public Displacer solid() {
+        return ends == Ends.FLAT
+                ? RoundBar.flat(fromMm, toMm, diameterMm / 2)
+                : RoundBar.round(fromMm, toMm, diameterMm / 2);
+    }
+
+    @Override
+    public BarShape mirrored() {
+        return new BarShape(Shape.mirrored(fromMm), Shape.mirrored(toMm), diameterMm, ends);
+    }
+
+    @Override
+    public Bounds bounds() {
+        Displacer body = solid();
+        return new Bounds(
+                body.bottomMm(Vector3D.PLUS_I),
+                body.bottomMm(Vector3D.PLUS_J),
+                body.bottomMm(Vector3D.PLUS_K),
+                body.topMm(Vector3D.PLUS_I),
+                body.topMm(Vector3D.PLUS_J),
+                body.topMm(Vector3D.PLUS_K));
+    }
+}

@@ -1,0 +1,70 @@
+package trimwright.boat;
+
+import trimwright.immersion.Displacer;
+import trimwright.immersion.MeshSolid;
+import trimwright.immersion.MeshTree;
+import trimwright.mesh.Bounds;
+import trimwright.mesh.MeshImport;
+import trimwright.mesh.TriangleMesh;
+
+/**
+ * A mesh, already imported into the boat's frame. Building the tree and the mirror image of a big mesh costs time, so each is
+ * made once, when first asked for; the object is otherwise immutable and safe for several threads.
+ */
+public final class MeshShape implements Shape {
+
+    private final String file;
+    private final MeshImport meshImport;
+    private final TriangleMesh mesh;
+    private MeshTree tree;
+    private MeshShape mirrored;
+
+    /**
+     * @param file the mesh file as the boat file names it
+     * @param meshImport how it was imported
+     * @param mesh the outcome, mm in the boat's frame
+     */
+    public MeshShape(String file, MeshImport meshImport, TriangleMesh mesh) {
+        this.file = file;
+        this.meshImport = meshImport;
+        this.mesh = mesh;
+    }
+
+    public String file() {
+        return file;
+    }
+
+    public MeshImport meshImport() {
+        return meshImport;
+    }
+
+    public TriangleMesh mesh() {
+        return mesh;
+    }
+
+    /** The tree over the mesh that makes its cuts fast. */
+    public synchronized MeshTree tree() {
+        if (tree == null) {
+            tree = MeshTree.of(mesh);
+        }
+        return tree;
+    }
+
+    @Override
+    public Displacer solid() {
+        return new MeshSolid(tree());
+    }
+
+    @Override
+    public synchronized MeshShape mirrored() {
+        if (mirrored == null) {
+            mirrored = new MeshShape(file, meshImport, mesh.mirroredY());
+        }
+        return mirrored;
+    }
+
+    @Override
+    public Bounds bounds() {
+        return mesh.bounds();
+    }
+}

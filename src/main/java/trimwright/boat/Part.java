@@ -1,0 +1,59 @@
+package trimwright.boat;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+
+/**
+ * One part of the boat as the builder describes it. What it weighs and displaces is worked out by {@link Piece}.
+ *
+ * @param id unique in the boat
+ * @param kind what it is
+ * @param shape its shape; empty for a compact piece of ballast or fitting
+ * @param build how it is built; present for a hull and for nothing else
+ * @param weighedMassG its mass where it was weighed, per piece; otherwise the mass is computed from the density
+ * @param densityGPerCm3 density of its material
+ * @param givenCentreMm its centre of mass where given; otherwise the centroid of the material
+ * @param inside id of the cylinder or sealed hull it stands in, where it displaces nothing
+ * @param mirror whether a twin stands at -y
+ * @param fill how full a tank is, 0…1; 0 for everything else
+ */
+public record Part(
+        String id,
+        Kind kind,
+        Optional<Shape> shape,
+        Optional<HullBuild> build,
+        Optional<Double> weighedMassG,
+        Optional<Double> densityGPerCm3,
+        Optional<Vector3D> givenCentreMm,
+        Optional<String> inside,
+        boolean mirror,
+        double fill) {
+
+    public Part {
+        Objects.requireNonNull(id, "id");
+        Objects.requireNonNull(kind, "kind");
+        if (build.isPresent() != (kind == Kind.HULL)) {
+            throw new IllegalArgumentException("a hull has a build, and nothing else has: " + id);
+        }
+        if (build.isPresent() && !(shape.orElse(null) instanceof MeshShape)) {
+            throw new IllegalArgumentException("a hull is given by a mesh: " + id);
+        }
+        if (shape.isEmpty() && (weighedMassG.isEmpty() || givenCentreMm.isEmpty())) {
+            throw new IllegalArgumentException("a compact piece needs its mass and centre: " + id);
+        }
+    }
+
+    public boolean isTank() {
+        return kind == Kind.TANK;
+    }
+
+    public boolean isHull() {
+        return kind == Kind.HULL;
+    }
+
+    /** The same part with another fill. */
+    public Part withFill(double newFill) {
+        return new Part(id, kind, shape, build, weighedMassG, densityGPerCm3, givenCentreMm, inside, mirror, newFill);
+    }
+}

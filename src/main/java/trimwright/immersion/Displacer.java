@@ -1,0 +1,28 @@
+package trimwright.immersion;
+
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A body that displaces water where it is under. Immutable and safe for use by several threads at once.
+ *
+ * <p>Lengths mm, volumes mm³, boat's frame.
+ */
+public interface Displacer {
+
+    /** Adds what lies below the accumulator's plane to it. */
+    void addBelow(Immersion sum);
+
+    /** Volume when wholly under, mm³. */
+    double volumeMm3();
+
+    /** Centroid of the whole volume; zero where there is no volume. */
+    Vector3D centroidMm();
+
+    /** Height of the highest point along the unit vector {@code up}: max of up · p, mm. */
+    double topMm(Vector3D up);
+
+    /** Height of the lowest point along {@code up}, mm. */
+    default double bottomMm(Vector3D up) {
+        return -topMm(up.negate());
+    }
+}

@@ -1,0 +1,156 @@
+package trimwright.immersion;
+
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+
+/**
+ * The running sums over everything below one water plane: volume and its first moment, waterplane area and its moments.
+ * Confined to one thread.
+ *
+ * <p>All moments are taken about the reference point, which lies on the plane: the volume's in the boat's axes, the
+ * waterplane's in the plane's own axes ({@code u} ahead, {@code v} to port). A reference near the bodies keeps the terms small.
+ */
+public final class Immersion {
+
+    private final WaterPlane plane;
+    private final Vector3D reference;
+
+    // The plane and the reference as scalars, for the kernels.
+    final double nx;
+    final double ny;
+    final double nz;
+    final double ux;
+    final double uy;
+    final double uz;
+    final double vx;
+    final double vy;
+    final double vz;
+    final double rx;
+    final double ry;
+    final double rz;
+
+    // The sums. Volume mm³; its moment mm⁴; waterplane area mm², its first moments mm³, its second moments mm⁴.
+    double volume;
+    double mx;
+    double my;
+    double mz;
+    double area;
+    double areaU;
+    double areaV;
+    double areaUu;
+    double areaUv;
+    double areaVv;
+
+    private Immersion(WaterPlane plane, Vector3D reference) {
+        this.plane = plane;
+        this.reference = reference;
+        nx = plane.up().getX();
+        ny = plane.up().getY();
+        nz = plane.up().getZ();
+        ux = plane.ahead().getX();
+        uy = plane.ahead().getY();
+        uz = plane.ahead().getZ();
+        vx = plane.port().getX();
+        vy = plane.port().getY();
+        vz = plane.port().getZ();
+        rx = reference.getX();
+        ry = reference.getY();
+        rz = reference.getZ();
+    }
+
+    /**
+     * Empty sums below {@code plane}.
+     *
+     * @param near a point near the bodies to be added; it is dropped onto the plane to become the reference
+     */
+    public static Immersion below(WaterPlane plane, Vector3D near) {
+        return new Immersion(plane, plane.dropped(near));
+    }
+
+    /** Adds what of {@code body} lies below the plane, and returns this. */
+    public Immersion add(Displacer body) {
+        body.addBelow(this);
+        return this;
+    }
+
+    /** Empty sums below the same plane about the same reference. */
+    public Immersion emptied() {
+        return new Immersion(plane, reference);
+    }
+
+    /** Adds {@code weight} times the other sums, which must have this plane and reference. */
+    void addScaled(Immersion other, double weight) {
+        volume += weight * other.volume;
+        mx += weight * other.mx;
+        my += weight * other.my;
+        mz += weight * other.mz;
+        area += weight * other.area;
+        areaU += weight * other.areaU;
+        areaV += weight * other.areaV;
+        areaUu += weight * other.areaUu;
+        areaUv += weight * other.areaUv;
+        areaVv += weight * other.areaVv;
+    }
+
+    public WaterPlane plane() {
+        return plane;
+    }
+
+    /** The point about which all moments are taken. */
+    public Vector3D referenceMm() {
+        return reference;
+    }
+
+    public double volumeMm3() {
+        return volume;
+    }
+
+    /** First moment of the volume about the reference: ∫ (p − r) dV, mm⁴. */
+    public Vector3D momentMm4() {
+        return new Vector3D(mx, my, mz);
+    }
+
+    /** Centroid of the immersed volume; the reference itself when nothing is immersed. */
+    public Vector3D centroidMm() {
+        return volume == 0 ? reference : new Vector3D(1, reference, 1 / volume, momentMm4());
+    }
+
+    /**
+     * Waterplane area, mm². Where a face of a body lies exactly in the plane the area jumps; this is then the value just below
+     * that face.
+     */
+    public double waterplaneMm2() {
+        return area;
+    }
+
+    /** Centroid of the waterplane (centre of flotation); the reference itself when there is no waterplane. */
+    public Vector3D centreOfFlotationMm() {
+        return area == 0
+                ? reference
+                : new Vector3D(1, reference, areaU / area, plane.ahead(), areaV / area, plane.port());
+    }
+
+    /** First moment of the waterplane ahead of the reference, mm³. */
+    public double waterplaneAheadMm3() {
+        return areaU;
+    }
+
+    /** First moment of the waterplane to port of the reference, mm³. */
+    public double waterplanePortMm3() {
+        return areaV;
+    }
+
+    /** ∫ u² dA about the centre of flotation, u ahead: resists trim; mm⁴. */
+    public double inertiaAheadMm4() {
+        return area == 0 ? 0 : areaUu - areaU * areaU / area;
+    }
+
+    /** ∫ v² dA about the centre of flotation, v to port: resists heel; mm⁴. */
+    public double inertiaPortMm4() {
+        return area == 0 ? 0 : areaVv - areaV * areaV / area;
+    }
+
+    /** ∫ u v dA about the centre of flotation, mm⁴. */
+    public double inertiaMixedMm4() {
+        return area == 0 ? 0 : areaUv - areaU * areaV / area;
+    }
+}

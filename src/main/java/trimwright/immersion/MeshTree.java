@@ -1,0 +1,158 @@
+package trimwright.immersion;
+
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.mesh.Bounds;
+import trimwright.mesh.TriangleMesh;
+
+/**
+ * A mesh in the order of its place in space, under a tree of boxes. Each node keeps the sums of its triangles about the mesh's own centre,
+ * so that a node wholly below the water costs a handful of products and only the triangles that the plane cuts are
+ * touched: about √n of n (docs/statics.md, section 1).
+ *
+ * <p>Nodes lie in preorder in one array; a node that needs no look inside is passed over by its skip pointer. Immutable.
+ */
+public final class MeshTree {
+
+    /** Doubles per node; the offsets below name them. */
+    static final int STRIDE = 26;
+
+    static final int BOX_X = 0;
+    static final int BOX_Y = 1;
+    static final int BOX_Z = 2;
+    static final int HALF_X = 3;
+    static final int HALF_Y = 4;
+    static final int HALF_Z = 5;
+    /** S = Σ s, s = ½ (b − a) × (c − a): three doubles. */
+    static final int S = 6;
+    /** D = Σ d, d = a · (b × c) / 6. */
+    static final int D = 9;
+    /** F = Σ d g, g = (a + b + c) / 4: three doubles. */
+    static final int F = 10;
+    /** T = Σ s ⊗ g, row by row: nine doubles. */
+    static final int T = 13;
+    /** Σ |s|. */
+    static final int AREA = 22;
+    /** Σ |s| m, m the triangle's centroid: three doubles. */
+    static final int AREA_M = 23;
+
+    private static final int LEAF = 16;
+
+    /** Share of the coordinates' size that rounding may shift a height by; nearer to the plane, vertices decide one by one. */
+    private static final double ROUNDING = 1e-14;
+
+    final double[] nodes;
+    /** Per node: index of the node that follows when this one is passed over. */
+    final int[] skip;
+    /** Per node: first triangle of a leaf; -1 for an inner node. */
+    final int[] first;
+    /** Coordinates about {@link #originX}…, and corners as offsets into them, both in the tree's order. */
+    final double[] xyz;
+
+    final int[] corners;
+    final double originX;
+    final double originY;
+    final double originZ;
+    final double margin;
+    private final Bounds bounds;
+
+    MeshTree(
+            double[] nodes,
+            int[] skip,
+            int[] first,
+            double[] xyz,
+            int[] corners,
+            double originX,
+            double originY,
+            double originZ,
+            Bounds bounds) {
+        this.nodes = nodes;
+        this.skip = skip;
+        this.first = first;
+        this.xyz = xyz;
+        this.corners = corners;
+        this.originX = originX;
+        this.originY = originY;
+        this.originZ = originZ;
+        this.bounds = bounds;
+        double reach = Math.abs(originX) + Math.abs(originY) + Math.abs(originZ) + bounds.diagonal();
+        this.margin = ROUNDING * reach;
+    }
+
+    /**
+     * Builds the tree.
+     *
+     * @param mesh at least one triangle
+     * @throws IllegalArgumentException for a mesh without triangles
+     */
+    public static MeshTree of(TriangleMesh mesh) {
+        return MeshTreeBuilder.build(mesh);
+    }
+
+    /** The triangle that stands last in the leaf which begins at {@code firstTriangle}, plus one. */
+    int leafEnd(int firstTriangle) {
+        return Math.min(firstTriangle + LEAF, triangleCount());
+    }
+
+    static int leafSize() {
+        return LEAF;
+    }
+
+    public int triangleCount() {
+        return corners.length / 3;
+    }
+
+    public Bounds bounds() {
+        return bounds;
+    }
+
+    /** Area of all triangles, mm². */
+    public double areaMm2() {
+        return nodes[AREA];
+    }
+
+    /** Centroid of the surface. */
+    public Vector3D areaCentroidMm() {
+        double a = nodes[AREA];
+        return new Vector3D(
+                originX + nodes[AREA_M] / a, originY + nodes[AREA_M + 1] / a, originZ + nodes[AREA_M + 2] / a);
+    }
+
+    /** Volume enclosed, mm³: negative when inside out, without meaning when open. */
+    public double signedVolumeMm3() {
+        return nodes[D];
+    }
+
+    /** Area of the surface strictly below the plane, mm². */
+    public double areaBelowMm2(WaterPlane plane) {
+        return AreaBelow.of(this, plane);
+    }
+
+    /** Height of the highest vertex along the unit vector {@code up}. */
+    public double topMm(Vector3D up) {
+        double nx = up.getX();
+        double ny = up.getY();
+        double nz = up.getZ();
+        double best = Double.NEGATIVE_INFINITY;
+        int node = 0;
+        while (node < skip.length) {
+            int at = node * STRIDE;
+            double reach = Math.abs(nx) * nodes[at + HALF_X]
+                    + Math.abs(ny) * nodes[at + HALF_Y]
+                    + Math.abs(nz) * nodes[at + HALF_Z];
+            double highest = nx * nodes[at + BOX_X] + ny * nodes[at + BOX_Y] + nz * nodes[at + BOX_Z] + reach;
+            if (highest <= best) {
+                node = skip[node];
+                continue;
+            }
+            if (first[node] >= 0) {
+                int end = 3 * leafEnd(first[node]);
+                for (int k = 3 * first[node]; k < end; k++) {
+                    int v = corners[k];
+                    best = Math.max(best, nx * xyz[v] + ny * xyz[v + 1] + nz * xyz[v + 2]);
+                }
+            }
+            node++;
+        }
+        return best + nx * originX + ny * originY + nz * originZ;
+    }
+}
