@@ -18,7 +18,10 @@ public interface Displacer {
     /** Centroid of the whole volume; zero where there is no volume. */
     Vector3D centroidMm();
 
-    /** Height of the highest point along the unit vector {@code up}: max of up · p, mm. */
+    /**
+     * Height of the highest point along the unit vector {@code up}: max of up · p, mm. A thin shell may give a bound that lies at
+     * most its thickness higher.
+     */
     double topMm(Vector3D up);
 
     /** Height of the lowest point along {@code up}, mm. */

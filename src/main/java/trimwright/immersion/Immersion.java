@@ -139,6 +139,21 @@ public final class Immersion {
         return areaV;
     }
 
+    /** ∫ u² dA about the reference, u ahead; mm⁴. */
+    public double secondMomentAheadMm4() {
+        return areaUu;
+    }
+
+    /** ∫ v² dA about the reference, v to port; mm⁴. */
+    public double secondMomentPortMm4() {
+        return areaVv;
+    }
+
+    /** ∫ u v dA about the reference, mm⁴. */
+    public double secondMomentMixedMm4() {
+        return areaUv;
+    }
+
     /** ∫ u² dA about the centre of flotation, u ahead: resists trim; mm⁴. */
     public double inertiaAheadMm4() {
         return area == 0 ? 0 : areaUu - areaU * areaU / area;

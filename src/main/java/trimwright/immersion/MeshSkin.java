@@ -29,15 +29,10 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
         return new Vector3D(1, tree.areaCentroidMm(), -thicknessMm / (2 * area), inward);
     }
 
-    /** Height of the highest vertex of the outer surface; an inner face that stands higher adds less than the thickness. */
+    /** A bound: the highest vertex of the outer surface and the thickness, since an inner face may stand higher than its outer one. */
     @Override
     public double topMm(Vector3D up) {
-        return tree.topMm(up);
-    }
-
-    @Override
-    public double bottomMm(Vector3D up) {
-        return -tree.topMm(up.negate()) - thicknessMm;
+        return tree.topMm(up) + thicknessMm;
     }
 
     @Override

@@ -1,0 +1,140 @@
+package trimwright.statics;
+
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.immersion.Immersion;
+import trimwright.immersion.WaterPlane;
+
+/**
+ * Lets a boat settle: minimises the energy of boat and water over height and attitude together, by Newton's method within a trust region on
+ * the sphere of directions (docs/statics.md, section 2). Near the answer it converges quadratically; far from it each accepted
+ * step lowers the energy, so it cannot circle; on the ridge of a loll it steps off to one side.
+ */
+final class Balance {
+
+    /** Share of the weight, and of weight times length, that counts as nothing. */
+    private static final double REST = 1e-12;
+    /** Share of the boat's length by which a metacentric height must be negative to count as a ridge. */
+    private static final double RIDGE = 1e-9;
+    /** Force, as a share of the weight, above which the height is put right before turning. */
+    private static final double FAR_FROM_AFLOAT = 1e-2;
+
+    private static final double FIRST_RADIUS = 0.1;
+    private static final double MOST_RADIUS = 0.3;
+    private static final double LEAST_RADIUS = 1e-14;
+    private static final int MOST_STEPS = 300;
+
+    private final Condition condition;
+    private final double weight;
+    private final double length;
+    private final double noise;
+
+    private Trial trial;
+    private double energy;
+    private double radius;
+    private int cuts;
+
+    private Balance(Condition condition) {
+        this.condition = condition;
+        weight = condition.massG();
+        length = condition.lengthMm();
+        // Rounding in the sums, as an energy: differences below it say nothing.
+        noise = 1e-13 * weight * length;
+    }
+
+    /**
+     * Settles from an attitude. The boat must be able to float: reserve positive.
+     *
+     * @param start the attitude and a guess of the height
+     */
+    static Equilibrium settle(Condition condition, WaterPlane start) {
+        return new Balance(condition).run(start, FIRST_RADIUS);
+    }
+
+    private Equilibrium run(WaterPlane start, double firstRadius) {
+        radius = firstRadius;
+        accept(evaluate(start, null));
+        double least = Double.NaN;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            if (Math.abs(trial.force) > FAR_FROM_AFLOAT * weight || trial.curveHeight <= 0) {
+                putHeightRight();
+            }
+            TrustStep turn = TrustStep.of(
+                    trial.reducedSlopeAhead(),
+                    trial.reducedSlopePort(),
+                    trial.reducedAhead(),
+                    trial.reducedMixed(),
+                    trial.reducedPort(),
+                    radius);
+            least = turn.leastCurvature / weight;
+            if (atRest(least)) {
+                break;
+            }
+            Trial candidate = evaluate(trial.turned(turn.x, turn.y), trial);
+            if (!consider(candidate, turn) && radius < LEAST_RADIUS) {
+                break;
+            }
+        }
+        return Equilibrium.of(trial, least, cuts);
+    }
+
+    private boolean atRest(double leastMm) {
+        return Math.abs(trial.force) <= REST * weight
+                && Math.hypot(trial.slopeAhead, trial.slopePort) <= REST * weight * length
+                && leastMm > -RIDGE * length;
+    }
+
+    /** Takes the candidate if it lies lower, or as low to within rounding and nearer to rest; adapts the radius. */
+    private boolean consider(Trial candidate, TrustStep turn) {
+        double stepLength = Math.hypot(turn.x, turn.y);
+        double heightPart = trial.curveHeight > 0 ? 0.5 * trial.force * trial.force / trial.curveHeight : 0;
+        double foretold = turn.fall + heightPart;
+        double newEnergy = candidate.energyAbout(condition.middleMm(), condition.densityGPerMm3());
+        double fall = energy - newEnergy;
+        if (foretold > noise ? fall > 0.1 * foretold : unrest(candidate) < unrest(trial)) {
+            if (foretold <= noise || fall > 0.7 * foretold) {
+                radius = Math.min(MOST_RADIUS, Math.max(radius, 2 * stepLength));
+            }
+            accept(candidate);
+            return true;
+        }
+        radius = 0.25 * Math.min(radius, stepLength);
+        return false;
+    }
+
+    private double unrest(Trial t) {
+        return Math.max(Math.abs(t.force) / weight, Math.hypot(t.slopeAhead, t.slopePort) / (weight * length));
+    }
+
+    private void putHeightRight() {
+        WaterPlane plane = trial.plane();
+        double guess = plane.heightMm() - trial.force / trial.curveHeight;
+        accept(Trial.afloat(condition, this::below, plane, guess, 0.1 * FAR_FROM_AFLOAT, trial));
+    }
+
+    private Immersion below(WaterPlane plane) {
+        cuts++;
+        return condition.below(plane);
+    }
+
+    private Trial evaluate(WaterPlane plane, Trial before) {
+        return Trial.of(condition, below(plane), before);
+    }
+
+    private void accept(Trial next) {
+        trial = next;
+        energy = next.energyAbout(condition.middleMm(), condition.densityGPerMm3());
+    }
+
+    /** The upright attitude with a guess of the height: the painted line if there is one, otherwise half way up. */
+    static WaterPlane upright(Condition condition) {
+        Vector3D middle = condition.middleMm();
+        double height = condition
+                .boat()
+                .paintedLine()
+                .map(line -> middle.getZ()
+                        + (line.plane().heightMm() - line.plane().up().dotProduct(middle))
+                                / line.plane().up().getZ())
+                .orElse(middle.getZ());
+        return WaterPlane.level(height);
+    }
+}

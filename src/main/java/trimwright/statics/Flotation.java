@@ -1,0 +1,75 @@
+package trimwright.statics;
+
+import java.util.List;
+import java.util.Optional;
+import trimwright.boat.Boat;
+
+/**
+ * Where a boat floats: the answer to the main question.
+ *
+ * @param condition the boat as loaded
+ * @param settled the attitude she settles to from upright; empty when she sinks
+ * @param attitudes every stable attitude, lowest energy first; empty when she sinks
+ * @param fromPaintedLine how the water lies against the painted line, where there is one and she floats
+ * @param wettedMm2 wetted area of the hull parts; 0 when she sinks
+ * @param submerged under water with tanks full
+ */
+public record Flotation(
+        Condition condition,
+        Optional<Equilibrium> settled,
+        List<Equilibrium> attitudes,
+        Optional<PaintedOffset> fromPaintedLine,
+        double wettedMm2,
+        Submerged submerged) {
+
+    /** Floats a boat that weighs something. */
+    public static Flotation of(Boat boat) {
+        return of(Condition.of(boat));
+    }
+
+    /** Floats a loaded boat that weighs something. */
+    public static Flotation of(Condition condition) {
+        if (!(condition.massG() > 0)) {
+            throw new IllegalArgumentException("a boat that weighs nothing has no waterline");
+        }
+        Submerged submerged = Submerged.of(condition);
+        if (!floats(condition)) {
+            return new Flotation(condition, Optional.empty(), List.of(), Optional.empty(), 0, submerged);
+        }
+        Equilibrium settled = Balance.settle(condition, Balance.upright(condition));
+        return new Flotation(
+                condition,
+                Optional.of(settled),
+                Attitudes.of(condition, List.of(settled)),
+                condition.boat().paintedLine().map(line -> PaintedOffset.of(line, settled.plane())),
+                condition.wettedMm2(settled.plane()),
+                submerged);
+    }
+
+    /** Whether all that can be under water displaces more than she weighs. */
+    static boolean floats(Condition condition) {
+        return condition.reserveG() > 0;
+    }
+
+    /** What all immersible volume could still carry, g; negative by the deficit when she sinks. */
+    public double reserveG() {
+        return condition.reserveG();
+    }
+
+    /** Weight that puts her 1 mm deeper, g/mm. */
+    public double gramsPerMmImmersion() {
+        return condition.densityGPerMm3() * settled.orElseThrow().sums().waterplaneMm2();
+    }
+
+    /** Moment that lists her by one degree, g·mm. */
+    public double gmmPerDegreeList() {
+        Equilibrium e = settled.orElseThrow();
+        return Math.toRadians(e.massG() * e.gmTransverseMm());
+    }
+
+    /** Moment that trims her by one degree, g·mm. */
+    public double gmmPerDegreeTrim() {
+        Equilibrium e = settled.orElseThrow();
+        return Math.toRadians(e.massG() * e.gmLongitudinalMm());
+    }
+}

@@ -1,0 +1,28 @@
+package trimwright.statics;
+
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.PaintedLine;
+import trimwright.immersion.WaterPlane;
+
+/**
+ * How the water lies against the painted line.
+ *
+ * @param bowMm how far the water stands above the foremost painted point, measured along the boat's z axis; negative below
+ * @param sternMm the same at the aftmost painted point
+ * @param listDeg list against the painted line's own; positive to starboard
+ */
+public record PaintedOffset(double bowMm, double sternMm, double listDeg) {
+
+    /** The water plane must not stand upright in the boat's frame: its up direction needs a part along z. */
+    public static PaintedOffset of(PaintedLine line, WaterPlane water) {
+        return new PaintedOffset(
+                aboveMm(water, line.foremostMm()),
+                aboveMm(water, line.aftmostMm()),
+                Equilibrium.heelDeg(water.up())
+                        - Equilibrium.heelDeg(line.plane().up()));
+    }
+
+    private static double aboveMm(WaterPlane water, Vector3D point) {
+        return (water.heightMm() - water.up().dotProduct(point)) / water.up().getZ();
+    }
+}
