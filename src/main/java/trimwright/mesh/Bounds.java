@@ -49,6 +49,16 @@ public record Bounds(double minX, double minY, double minZ, double maxX, double 
         return 0.5 * (minZ + maxZ);
     }
 
+    /** Length of the longest of the three sides. */
+    public double longestSide() {
+        return Math.max(sizeX(), Math.max(sizeY(), sizeZ()));
+    }
+
+    /** Length of the shortest of the three sides. */
+    public double shortestSide() {
+        return Math.min(sizeX(), Math.min(sizeY(), sizeZ()));
+    }
+
     /** Length of the diagonal. */
     public double diagonal() {
         return Math.sqrt(sizeX() * sizeX() + sizeY() * sizeY() + sizeZ() * sizeZ());
