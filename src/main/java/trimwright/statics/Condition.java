@@ -135,16 +135,38 @@ public final class Condition {
 
     /** Centre of gravity with the tank water lying level in the plane's direction. */
     public Vector3D centreOfGravityMm(WaterPlane plane) {
-        Vector3D moment = dryMomentGmm;
-        double mass = dryMassG;
+        TankLoad water = tankLoad(plane);
+        double mass = dryMassG + water.massG();
+        return mass == 0 ? Vector3D.ZERO : dryMomentGmm.add(water.momentGmm()).scalarMultiply(1 / mass);
+    }
+
+    /** The tank water as it lies when the surface outside has this direction. */
+    public TankLoad tankLoad(WaterPlane direction) {
+        TankLoad load = new TankLoad(0, Vector3D.ZERO, 0, 0);
         for (TankWater tank : tanks) {
             double water = densityGPerMm3 * tank.waterMm3();
             if (water > 0) {
-                moment = moment.add(water, tank.level(plane, Double.NaN).centroidMm());
-                mass += water;
+                TankWater.Level level = tank.level(direction, Double.NaN);
+                load = new TankLoad(
+                        load.massG() + water,
+                        load.momentGmm().add(water, level.centroidMm()),
+                        load.inertiaAheadMm4() + level.inertiaAheadMm4(),
+                        load.inertiaPortMm4() + level.inertiaPortMm4());
             }
         }
-        return mass == 0 ? Vector3D.ZERO : moment.scalarMultiply(1 / mass);
+        return load;
+    }
+
+    /** The plane in this direction below which a volume lies, between nothing and everything, mm³. */
+    public WaterPlane planeAbove(double immersedMm3, WaterPlane direction) {
+        return LevelSearch.plane(
+                        direction,
+                        this::below,
+                        immersedMm3,
+                        bottomMm(direction.up()),
+                        topMm(direction.up()),
+                        Double.NaN)
+                .plane();
     }
 
     /** Volume of everything that can be under water, mm³. */
