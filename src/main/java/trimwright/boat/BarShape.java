@@ -1,5 +1,8 @@
 package trimwright.boat;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.immersion.Displacer;
 import trimwright.immersion.RoundBar;
@@ -20,7 +23,16 @@ public record BarShape(Vector3D fromMm, Vector3D toMm, double diameterMm, Ends e
         /** Square to the axis. */
         FLAT,
         /** Half a ball of the bar's diameter. */
-        ROUND
+        ROUND;
+
+        /** The word in the boat file. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        public static Optional<Ends> ofWord(String word) {
+            return Arrays.stream(values()).filter(e -> e.word().equals(word)).findFirst();
+        }
     }
 
     public double lengthMm() {

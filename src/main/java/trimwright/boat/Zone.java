@@ -1,5 +1,7 @@
 package trimwright.boat;
 
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -16,6 +18,15 @@ public record Zone(String id, Use use, BoxShape box, Optional<Double> maxG, bool
     /** What may go into a zone. */
     public enum Use {
         BALLAST,
-        FOAM
+        FOAM;
+
+        /** The word in the boat file. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        public static Optional<Use> ofWord(String word) {
+            return Arrays.stream(values()).filter(u -> u.word().equals(word)).findFirst();
+        }
     }
 }

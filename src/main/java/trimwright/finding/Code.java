@@ -81,7 +81,115 @@ public enum Code {
     /** The unit of the file was turned into one of ours: {@code found}, {@code unit}. */
     MESH_3MF_UNIT_CONVERTED(Severity.NOTE),
     /** Objects that only support the print were left out: {@code count}. */
-    MESH_3MF_SUPPORTS_LEFT_OUT(Severity.NOTE);
+    MESH_3MF_SUPPORTS_LEFT_OUT(Severity.NOTE),
+
+    // Reading a boat file. Places are JSON pointers; `line` (the line of the value, from 1) is among the values
+    // wherever the
+    // value stands in the file; `found` is the value as it is written, cut short when long.
+    /** More bytes than a boat file may have: {@code foundBytes}, {@code greatestBytes}. */
+    JSON_TOO_LARGE(Severity.ERROR),
+    /** Bytes that are no UTF-8 text: {@code allowed}. */
+    JSON_NOT_UTF8(Severity.ERROR),
+    /** No JSON: {@code column} (from 1), {@code reason} (in the parser's words). */
+    JSON_SYNTAX(Severity.ERROR),
+    /** Text after the end of the document: {@code column}, {@code found}. */
+    JSON_TRAILING_TEXT(Severity.ERROR),
+    /** Objects and arrays nested too deep: {@code greatestDepth}. */
+    JSON_TOO_DEEP(Severity.ERROR),
+    /** A key that the object has already: {@code key}, {@code firstLine}. */
+    JSON_DUPLICATE_KEY(Severity.ERROR),
+    /** No version: {@code allowed} (list). */
+    VERSION_MISSING(Severity.ERROR),
+    /** Written by a newer program: {@code found}, {@code greatest}. Nothing else has been looked at. */
+    VERSION_NEWER(Severity.ERROR),
+    /** No version that ever was: {@code found}, {@code allowed} (list). */
+    VERSION_UNKNOWN(Severity.ERROR),
+    /** {@code key}, {@code nearest} (the known key that looks most like it), {@code allowed} (list of keys). */
+    UNKNOWN_KEY(Severity.ERROR),
+    /** {@code key}; {@code needsOneOf} (list of keys) where one of several would do. */
+    KEY_MISSING(Severity.ERROR),
+    /** A key that other kinds of part take: {@code key}, {@code kind}, {@code kinds} (list of those that take it). */
+    KEY_NOT_FOR_KIND(Severity.ERROR),
+    /** A key that hulls of another build take: {@code key}, {@code build}, {@code builds} (list of those that take it). */
+    KEY_NOT_FOR_BUILD(Severity.ERROR),
+    /** A key that means nothing without another: {@code key}, {@code needs} (list of keys). */
+    KEY_NEEDS_KEY(Severity.ERROR),
+    /** Keys that contradict each other: {@code found} (list of keys). */
+    KEYS_EXCLUDE(Severity.ERROR),
+    /**
+     * A value of the wrong type: {@code found}, {@code foundType} and {@code allowedType} (object, array, string, number,
+     * whole number, boolean, null).
+     */
+    WRONG_TYPE(Severity.ERROR),
+    /** An array of the wrong length: {@code key}, {@code found} (its length), {@code least}, {@code greatest}. */
+    WRONG_LENGTH(Severity.ERROR),
+    /**
+     * {@code key} (carries the unit), {@code found}, the lower limit as {@code least} (allowed itself) or {@code above} (not
+     * allowed itself), {@code greatest}.
+     */
+    NUMBER_OUT_OF_RANGE(Severity.ERROR),
+    /** {@code key}, {@code found}, {@code nearest}, {@code allowed} (list of words). */
+    WORD_NOT_ALLOWED(Severity.ERROR),
+    /** A text of no letters: {@code key}. */
+    TEXT_EMPTY(Severity.ERROR),
+    /** An id that another part, or another zone, has: {@code found}, {@code firstAt} (its JSON pointer). */
+    ID_DUPLICATE(Severity.ERROR),
+    /** A boat of no parts. */
+    NO_PARTS(Severity.ERROR),
+    /** {@code kind}, {@code allowed} (list of the keys that make a shape). */
+    SHAPE_MISSING(Severity.ERROR),
+    /** More than one shape: {@code found} (list of keys), {@code allowed} (list of the keys that make one shape). */
+    SHAPE_AMBIGUOUS(Severity.ERROR),
+    /** A box without thickness: {@code found}, {@code axes} (list of x, y, z). */
+    BOX_FLAT(Severity.ERROR),
+    /** A bar with both ends in one place: {@code found}. */
+    BAR_WITHOUT_LENGTH(Severity.ERROR),
+    /** A bar with round ends, thicker than long: {@code foundMm}, {@code greatestMm}. */
+    BAR_ROUNDER_THAN_LONG(Severity.ERROR),
+    /** A part without a mass or what it is computed from: {@code kind}, {@code needsOneOf} (list of keys). */
+    MASS_MISSING(Severity.ERROR),
+    /** {@code found}, {@code nearest}, {@code allowed} (list of ids). */
+    INSIDE_UNKNOWN(Severity.ERROR),
+    /** A container that lets water in: {@code found}, its {@code kind}, {@code kinds} (list), {@code allowed} (list of ids). */
+    INSIDE_NOT_WATERTIGHT(Severity.ERROR),
+    /** A part inside itself: {@code found}. */
+    INSIDE_ITSELF(Severity.ERROR),
+    /** Parts inside each other: {@code found}, {@code ring} (list of ids). */
+    INSIDE_IN_A_RING(Severity.ERROR),
+    /**
+     * A mirrored part in a container that has no twin and lies to one side: {@code found} (its id), {@code fromYMm},
+     * {@code toYMm}.
+     */
+    INSIDE_WITHOUT_TWIN(Severity.ERROR),
+    /** {@code forward}, {@code up}. */
+    IMPORT_AXES_PARALLEL(Severity.ERROR),
+    /** {@code found}, {@code rule} (what is allowed). */
+    MESH_PATH_NOT_ALLOWED(Severity.ERROR),
+    /** {@code found}, {@code lookedFor} (path), {@code nearest} (a file there, where one has a similar name). */
+    MESH_FILE_MISSING(Severity.ERROR),
+    /** Points that span no water plane: {@code found}. */
+    PAINTED_LINE_NO_PLANE(Severity.ERROR),
+    /** A band whose least value is above its greatest: {@code leastG}, {@code greatestG}. */
+    BAND_REVERSED(Severity.ERROR),
+    /** Every part weighs nothing. */
+    NO_MASS(Severity.ERROR),
+    /** A target that lets her sink for good: {@code leastG}, {@code greatestG}. */
+    RESIDUAL_MAY_SINK(Severity.WARNING),
+    /** The unit given here is not the one that the mesh file states: {@code unit}, {@code fileUnit}. */
+    UNIT_OVERRIDES_FILE(Severity.NOTE),
+    /**
+     * {@code foundGPerCm3}, {@code kind}, {@code usualFromGPerCm3}, {@code usualToGPerCm3}, {@code ifKgPerM3ThenGPerCm3}
+     * (where that would be usual).
+     */
+    DENSITY_DOUBTFUL(Severity.WARNING),
+    /** Weighed and computed mass far apart; the weighed one counts: {@code weighedG}, {@code computedG}. */
+    MASS_DOUBTFUL(Severity.WARNING),
+    /** The hull is not longest along x: {@code sizeXMm}, {@code sizeYMm}, {@code sizeZMm}. */
+    HULL_AXES_DOUBTFUL(Severity.NOTE),
+    /** The hull is very small or large: {@code longestMm}, {@code usualFromMm}, {@code usualToMm}. */
+    HULL_SIZE_DOUBTFUL(Severity.WARNING),
+    /** The painted line passes over or under the hull: {@code lineMm}, {@code hullFromMm}, {@code hullToMm}. */
+    PAINTED_LINE_MISSES_HULL(Severity.WARNING);
 
     private final Severity severity;
 

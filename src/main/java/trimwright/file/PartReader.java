@@ -1,0 +1,181 @@
+package trimwright.file;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.HullBuild;
+import trimwright.boat.Kind;
+import trimwright.boat.MeshShape;
+import trimwright.boat.Part;
+import trimwright.boat.Shape;
+import trimwright.finding.Code;
+
+/** Reads one part of the boat. */
+final class PartReader {
+
+    private static final List<String> KINDS =
+            Arrays.stream(Kind.values()).map(Kind::word).toList();
+
+    private final ShapeReader shapes;
+    private final MeshSource meshes;
+
+    PartReader(MeshSource meshes) {
+        this.meshes = meshes;
+        this.shapes = new ShapeReader(meshes);
+    }
+
+    /**
+     * What could be read of a part.
+     *
+     * @param fields where it stands
+     * @param id its id, where it has one
+     * @param inside the id it names as its container
+     * @param part the part; empty when anything in it is wrong
+     */
+    record Draft(Fields fields, Optional<String> id, Optional<String> inside, Optional<Part> part) {}
+
+    Draft read(Fields fields) {
+        fields.require("id", "kind");
+        Optional<String> id = fields.text("id");
+        Optional<Kind> kind = fields.word("kind", Kind::ofWord, KINDS);
+        Optional<String> inside = fields.text("inside");
+        Optional<Part> part = kind.flatMap(k -> new OfKind(fields, k).part(id, inside));
+        return new Draft(fields, id, inside, part);
+    }
+
+    /** The keys of a part whose kind is known; a key that the kind does not take is refused and not read. */
+    private final class OfKind {
+
+        private final Fields fields;
+        private final Kind kind;
+        private final Optional<String> build;
+        private final int errorsBefore;
+
+        OfKind(Fields fields, Kind kind) {
+            this.fields = fields;
+            this.kind = kind;
+            this.errorsBefore = fields.errorsInDocument();
+            for (String key : fields.present(Keys.part())) {
+                if (!takes(key)) {
+                    fields.reportAt(
+                            key,
+                            Code.KEY_NOT_FOR_KIND,
+                            "key",
+                            key,
+                            "kind",
+                            kind.word(),
+                            "kinds",
+                            Keys.kindsTaking(key));
+                }
+            }
+            build = kind == Kind.HULL ? build() : Optional.empty();
+        }
+
+        private boolean takes(String key) {
+            return Keys.part(kind).contains(key);
+        }
+
+        private Optional<String> build() {
+            fields.require("build", "mesh");
+            Optional<String> word =
+                    fields.word("build", w -> Optional.of(w).filter(Keys.BUILDS::contains), Keys.BUILDS);
+            word.ifPresent(way -> {
+                for (String key : fields.present(Keys.dependingOnBuild())) {
+                    if (!Keys.buildsTaking(key).contains(way)) {
+                        fields.reportAt(
+                                key,
+                                Code.KEY_NOT_FOR_BUILD,
+                                "key",
+                                key,
+                                "build",
+                                way,
+                                "builds",
+                                Keys.buildsTaking(key));
+                    }
+                }
+            });
+            return word;
+        }
+
+        Optional<Part> part(Optional<String> id, Optional<String> inside) {
+            Optional<Double> massG = fields.number("massG", Range.MASS_G);
+            Optional<Double> density = takes("densityGPerCm3")
+                    ? fields.number("densityGPerCm3", Range.DENSITY_G_PER_CM3)
+                    : Optional.empty();
+            Optional<Vector3D> centre = fields.point("centreMm");
+            boolean mirror = fields.flag("mirror");
+            double fill =
+                    takes("fill") ? fields.number("fill", Range.from(0, 1)).orElse(0.0) : 0;
+            Optional<Shape> shape = kind == Kind.HULL ? hullShape() : shapes.body(fields, kind);
+            Optional<HullBuild> hullBuild = build.flatMap(this::hullBuild);
+            requireMass();
+            if (fields.errorsInDocument() > errorsBefore || id.isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of(
+                    new Part(id.get(), kind, shape, hullBuild, massG, density, centre, inside, mirror, fill));
+        }
+
+        private Optional<Shape> hullShape() {
+            Optional<MeshShape> shape = fields.has("mesh")
+                    ? meshes.shape(fields, build.isPresent() && !build.get().equals("skin"))
+                    : Optional.empty();
+            return shape.map(Shape.class::cast);
+        }
+
+        private Optional<HullBuild> hullBuild(String way) {
+            switch (way) {
+                case "sealed":
+                    return Optional.of(new HullBuild.Sealed(fields.number("thicknessMm", Range.LENGTH_MM)));
+                case "skin":
+                    fields.require("thicknessMm");
+                    return fields.number("thicknessMm", Range.LENGTH_MM).map(HullBuild.Skin::new);
+                default:
+                    return Optional.of(new HullBuild.Printed(
+                            fields.object("infill", Keys.INFILL).flatMap(PartReader::infill)));
+            }
+        }
+
+        /** Every part needs a mass or what it is computed from. */
+        private void requireMass() {
+            boolean weighed = fields.hasOrMeans("massG");
+            boolean dense = fields.hasOrMeans("densityGPerCm3");
+            if (kind == Kind.TANK) {
+                if (fields.has("centreMm") && !weighed) {
+                    fields.reportAt("centreMm", Code.KEY_NEEDS_KEY, "key", "centreMm", "needs", List.of("massG"));
+                }
+            } else if (kind == Kind.HULL) {
+                if (build.isPresent()) {
+                    boolean sealed = build.get().equals("sealed");
+                    boolean computed = dense && (!sealed || fields.hasOrMeans("thicknessMm"));
+                    requireMass(weighed || computed, sealed ? "thicknessMm + densityGPerCm3" : "densityGPerCm3");
+                }
+            } else if (ShapeReader.isGiven(fields)) {
+                requireMass(weighed || dense, "densityGPerCm3");
+            } else if (ShapeReader.mayBeCompact(kind) && (fields.has("centreMm") || fields.has("massG"))) {
+                fields.require("centreMm", "massG");
+                if (!fields.hasOrMeans("inside")) {
+                    fields.require("densityGPerCm3");
+                }
+            }
+        }
+
+        private void requireMass(boolean there, String computedFrom) {
+            if (!there) {
+                fields.report(Code.MASS_MISSING, "kind", kind.word(), "needsOneOf", List.of("massG", computedFrom));
+            }
+        }
+    }
+
+    private static Optional<HullBuild.Infill> infill(Fields infill) {
+        infill.require("wallMm", "percent");
+        Optional<Double> wall = infill.number("wallMm", Range.from(0, Range.FAR_MM));
+        Optional<Double> percent = infill.number("percent", Range.from(0, 100));
+        boolean floods = infill.flag("floods");
+        if (wall.isEmpty() || percent.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new HullBuild.Infill(wall.get(), percent.get(), floods));
+    }
+}
