@@ -3,6 +3,7 @@ package trimwright.file;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -66,6 +67,21 @@ public final class BoatFile {
             throw new UnusableInputException(loaded.findings());
         }
         return loaded;
+    }
+
+    /**
+     * Saves the text of a boat, exactly as it is, whole or not at all. Saved to another folder, she takes along those of her meshes
+     * that are not there.
+     *
+     * @param overwrite whether an existing boat file may be replaced; meshes never are
+     * @return what was done besides, as notes
+     * @throws UnusableInputException when the file exists and may not be replaced, cannot be written, or when another mesh of
+     *     the same name lies where hers would have to go
+     */
+    public static List<Finding> write(LoadedBoat boat, Path to, boolean overwrite) {
+        MeshCopies copies = MeshCopies.needed(boat, to);
+        AtomicFile.write(to, boat.text().getBytes(StandardCharsets.UTF_8), overwrite);
+        return copies.make();
     }
 
     private static byte[] bytes(Path path) {

@@ -1,11 +1,13 @@
 package trimwright.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import trimwright.boat.Boat;
+import trimwright.boat.Part;
 import trimwright.finding.Finding;
 
 /**
@@ -13,7 +15,7 @@ import trimwright.finding.Finding;
  *
  * @param path the file
  * @param boat the boat
- * @param text the file's text, which {@link BoatText} edits and {@link BoatFile#write} saves
+ * @param text the file's text, which {@link JsonText} edits and {@link BoatFile#write} saves
  * @param document the values of the text; not to be changed
  * @param findings notes and warnings about the file and its meshes; errors only after {@link BoatFile#readLeniently}
  * @param meshByPart the mesh of every part that has one, by the part's id, in the order of the file
@@ -29,6 +31,55 @@ public record LoadedBoat(
     /** The mesh of a part. */
     public Optional<ImportedMesh> mesh(String partId) {
         return Optional.ofNullable(meshByPart.get(partId));
+    }
+
+    /**
+     * The boat with parts added at the end; nothing is saved.
+     *
+     * @throws trimwright.finding.UnusableInputException when a part does not fit in, say because its id is taken
+     */
+    public LoadedBoat plus(List<Part> added) {
+        String edited = text;
+        for (Part part : added) {
+            edited = JsonText.with(edited, "/parts/-", PartJson.of(part));
+        }
+        return BoatFile.edited(this, edited);
+    }
+
+    /**
+     * The boat with a part in the place of the one with its id; what is the same in both stays as it was written. Nothing is
+     * saved.
+     *
+     * @throws java.util.NoSuchElementException when there is no part of that id
+     */
+    public LoadedBoat replacing(Part part) {
+        Part old = boat.part(part.id()).orElseThrow();
+        String pointer = "/parts/" + boat.parts().indexOf(old) + "/";
+        ObjectNode before = PartJson.of(old);
+        ObjectNode after = PartJson.of(part);
+        String edited = text;
+        for (Map.Entry<String, JsonNode> entry : after.properties()) {
+            if (!entry.getValue().equals(before.get(entry.getKey()))) {
+                edited = JsonText.with(edited, pointer + entry.getKey(), entry.getValue());
+            }
+        }
+        for (Map.Entry<String, JsonNode> entry : before.properties()) {
+            if (!after.has(entry.getKey())) {
+                edited = JsonText.without(edited, pointer + entry.getKey());
+            }
+        }
+        return BoatFile.edited(this, edited);
+    }
+
+    /**
+     * The boat without a part; nothing is saved.
+     *
+     * @throws java.util.NoSuchElementException when there is no part of that id
+     * @throws trimwright.finding.UnusableInputException when others stand inside it, or nothing is left
+     */
+    public LoadedBoat without(String partId) {
+        int index = boat.parts().indexOf(boat.part(partId).orElseThrow());
+        return BoatFile.edited(this, JsonText.without(text, "/parts/" + index));
     }
 
     public boolean hasErrors() {

@@ -189,7 +189,31 @@ public enum Code {
     /** The hull is very small or large: {@code longestMm}, {@code usualFromMm}, {@code usualToMm}. */
     HULL_SIZE_DOUBTFUL(Severity.WARNING),
     /** The painted line passes over or under the hull: {@code lineMm}, {@code hullFromMm}, {@code hullToMm}. */
-    PAINTED_LINE_MISSES_HULL(Severity.WARNING);
+    PAINTED_LINE_MISSES_HULL(Severity.WARNING),
+
+    // Saving
+    /** The file is there already and was left alone. */
+    FILE_EXISTS(Severity.ERROR),
+    /** The folder to save to is not there: {@code folder}. */
+    FOLDER_MISSING(Severity.ERROR),
+    /** {@code reason}. */
+    FILE_NOT_WRITTEN(Severity.ERROR),
+    /** A mesh was copied to where the boat was saved: {@code from}. */
+    MESH_COPIED(Severity.NOTE),
+    /** Where the boat is to be saved lies another mesh of the name of hers, which was left alone: {@code from}. */
+    MESH_OTHER_THERE(Severity.ERROR),
+
+    // What the command line changes
+    /** {@code found}, {@code allowed} (list of words), {@code leastGPerCm3}, {@code greatestGPerCm3}. */
+    WATER_NOT_UNDERSTOOD(Severity.ERROR),
+    /** Not of the form ID=F: {@code found}. */
+    FILL_NOT_UNDERSTOOD(Severity.ERROR),
+    /** No tank of that id: {@code found}, {@code nearest} (where there is a tank), {@code allowed} (list of ids). */
+    FILL_OF_NO_TANK(Severity.ERROR),
+    /** {@code tank}, {@code found}, {@code least}, {@code greatest}. */
+    FILL_OUT_OF_RANGE(Severity.ERROR),
+    /** The same tank more than once: {@code tank}. */
+    FILL_TWICE(Severity.ERROR);
 
     private final Severity severity;
 

@@ -16,6 +16,13 @@ public sealed interface Place {
      */
     record InDocument(String file, String pointer) implements Place {}
 
+    /**
+     * An option of the command line.
+     *
+     * @param option its name, as in {@code --water}
+     */
+    record AtOption(String option) implements Place {}
+
     /** A line of a text file, counted from 1. */
     record AtLine(String file, long line) implements Place {}
 
