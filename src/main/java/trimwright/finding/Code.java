@@ -15,6 +15,32 @@ public enum Code {
     /** The file holds nothing. */
     FILE_EMPTY(Severity.ERROR),
 
+    // Floating
+    /** Bow or stern lies further off the painted line than wanted: {@code bowMm}, {@code sternMm}, {@code allowedMm}. */
+    OFF_PAINTED_LINE(Severity.WARNING),
+    /** She lists more than wanted: {@code listDeg}, {@code allowedDeg}. */
+    LIST_BEYOND_TARGET(Severity.WARNING),
+    /** The transverse metacentric height is less than wanted: {@code gmMm}, {@code wantedMm}. */
+    GM_BELOW_TARGET(Severity.WARNING),
+    /** The transverse metacentric height is small, and no target says what is wanted: {@code gmMm}. */
+    GM_SMALL(Severity.WARNING),
+    /** She does not stay upright but rests at a list on either side: {@code angleDeg}. */
+    LOLLS(Severity.WARNING),
+    /** There is an attitude of lower energy: {@code heelDeg}, {@code trimDeg}. */
+    LOWER_ATTITUDE(Severity.NOTE),
+    /** Dived, B lies less above G than wanted: {@code bgMm}, {@code wantedMm}. */
+    DIVED_BG_BELOW_TARGET(Severity.WARNING),
+    /** Dived, B lies but little above G, and no target says what is wanted: {@code bgMm}. */
+    DIVED_BG_SMALL(Severity.WARNING),
+    /** Dived she hangs on her side, on end or bottom up: {@code heelDeg}, {@code trimDeg}. */
+    DIVED_TURNS_OVER(Severity.WARNING),
+    /** Dived she trims more than wanted: {@code trimDeg}, {@code allowedDeg}. */
+    DIVED_TRIM_BEYOND_TARGET(Severity.WARNING),
+    /** With the tanks full she is heavier than the water she displaces: {@code deficitG}. */
+    DIVED_SINKS(Severity.WARNING),
+    /** The buoyancy left when dived is not the wanted one: {@code residualG}, {@code leastG}, {@code greatestG}. */
+    DIVED_RESIDUAL_OFF_TARGET(Severity.WARNING),
+
     // Reading meshes. Coordinates are in the unit of the file; triangles and vertices count from 0, lines from 1.
     /** No mesh format that is read: {@code found} (its first bytes), {@code looksLike} (may be missing), {@code allowed}. */
     MESH_FORMAT_UNKNOWN(Severity.ERROR),

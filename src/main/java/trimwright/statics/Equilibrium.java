@@ -66,6 +66,18 @@ public record Equilibrium(
         return trimDeg(plane.up());
     }
 
+    /**
+     * The up direction of an attitude.
+     *
+     * @param heelDeg positive to starboard
+     * @param trimDeg positive bow up
+     */
+    public static Vector3D up(double heelDeg, double trimDeg) {
+        double heel = Math.toRadians(heelDeg);
+        double trim = Math.toRadians(trimDeg);
+        return new Vector3D(Math.sin(trim), Math.cos(trim) * Math.sin(heel), Math.cos(trim) * Math.cos(heel));
+    }
+
     /** List of an attitude in degrees: positive to starboard. */
     public static double heelDeg(Vector3D up) {
         return Math.toDegrees(Math.atan2(up.getY(), up.getZ()));

@@ -22,7 +22,8 @@ public record PaintedOffset(double bowMm, double sternMm, double listDeg) {
                         - Equilibrium.heelDeg(line.plane().up()));
     }
 
-    private static double aboveMm(WaterPlane water, Vector3D point) {
+    /** How far the water stands above the point, along the boat's z axis. */
+    static double aboveMm(WaterPlane water, Vector3D point) {
         return (water.heightMm() - water.up().dotProduct(point)) / water.up().getZ();
     }
 }
