@@ -1,0 +1,116 @@
+package trimwright.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import trimwright.finding.Code;
+import trimwright.finding.Finding;
+import trimwright.finding.Place;
+
+/**
+ * Puts findings into sentences: what, where, the value found, what is allowed, what to do. The sentences of all codes stand in
+ * {@code wording.properties}; how a sentence takes up the values of a finding is said at {@link Template}.
+ */
+public final class Wording {
+
+    private static final Properties SENTENCES = load();
+
+    private Wording() {}
+
+    /** As in "error: heron.boat.json, /parts/3/fill: …", on one line. */
+    public static String line(Finding finding) {
+        return finding.severity().name().toLowerCase(Locale.ROOT) + ": " + of(finding);
+    }
+
+    /** The place, where there is one, and the sentence. */
+    public static String of(Finding finding) {
+        String where = place(finding);
+        return where.isEmpty() ? sentence(finding) : where + ": " + sentence(finding);
+    }
+
+    /** The sentence alone. */
+    public static String sentence(Finding finding) {
+        return template(finding.code()).fill(finding.values());
+    }
+
+    /** The sentence of a code before its values are filled in. */
+    static Template template(Code code) {
+        String sentence = SENTENCES.getProperty(code.name());
+        if (sentence == null) {
+            throw new IllegalStateException("no wording for " + code);
+        }
+        return new Template(sentence);
+    }
+
+    /** The names of all codes that have a sentence. */
+    static Set<String> codes() {
+        return SENTENCES.stringPropertyNames();
+    }
+
+    /** Where a finding sits, for a person; empty for the whole. */
+    private static String place(Finding finding) {
+        Place place = finding.place();
+        if (place instanceof Place.InDocument in && finding.values().get("line") instanceof Number line) {
+            return in.file() + " line " + line + (in.pointer().isEmpty() ? "" : ", " + in.pointer());
+        }
+        return place(place);
+    }
+
+    /** A place in words; empty for the whole. */
+    public static String place(Place place) {
+        if (place instanceof Place.InFile in) {
+            return in.file();
+        }
+        if (place instanceof Place.InDocument in) {
+            return in.pointer().isEmpty() ? in.file() : in.file() + ", " + in.pointer();
+        }
+        if (place instanceof Place.AtLine at) {
+            return at.file() + ", line " + at.line();
+        }
+        if (place instanceof Place.AtByte at) {
+            return at.file() + ", byte " + at.offset();
+        }
+        if (place instanceof Place.AtTriangle at) {
+            return "triangle " + at.triangle() + " at " + point(at.xMm(), at.yMm(), at.zMm());
+        }
+        if (place instanceof Place.AtEdge at) {
+            return "edge from " + point(at.x0Mm(), at.y0Mm(), at.z0Mm()) + " to "
+                    + point(at.x1Mm(), at.y1Mm(), at.z1Mm());
+        }
+        if (place instanceof Place.AtPoint at) {
+            return "at " + point(at.xMm(), at.yMm(), at.zMm());
+        }
+        if (place instanceof Place.OnShell on) {
+            return "shell " + on.shell();
+        }
+        if (place instanceof Place.OnPart on) {
+            return "part \"" + on.part() + "\"";
+        }
+        if (place instanceof Place.BetweenParts between) {
+            return "parts \"" + between.part() + "\" and \"" + between.other() + "\"";
+        }
+        if (place instanceof Place.InZone in) {
+            return "zone \"" + in.zone() + "\"";
+        }
+        return "";
+    }
+
+    private static String point(double x, double y, double z) {
+        return "(" + Numbers.fixed(x, 1) + ", " + Numbers.fixed(y, 1) + ", " + Numbers.fixed(z, 1) + ") mm";
+    }
+
+    private static Properties load() {
+        Properties sentences = new Properties();
+        try (InputStream in = Wording.class.getResourceAsStream("wording.properties")) {
+            sentences.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException("the wording of findings is missing from the program", e);
+        }
+        return sentences;
+    }
+}
