@@ -1,0 +1,17 @@
+package trimwright.cli;
+
+/** What can hurt, said shortly where it fits. */
+final class Cautions {
+
+    /** For the end of a help text. */
+    static final String HELP =
+            "For models without people aboard; not for craft that carry people. Lead, lithium batteries,"
+                    + " compressed gas and open water can hurt: follow the makers' instructions and your local rules.";
+
+    /** For the end of an answer about floating. */
+    static final String AFLOAT =
+            "A computed waterline: prove it in shallow water, with a line on the boat and the batteries"
+                    + " sealed in. Not for craft that carry people.";
+
+    private Cautions() {}
+}
