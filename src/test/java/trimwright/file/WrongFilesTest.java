@@ -1,6 +1,7 @@
 package trimwright.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.nio.file.Path;
@@ -13,6 +14,16 @@ import trimwright.finding.Place;
 import trimwright.finding.UnusableInputException;
 
 class WrongFilesTest {
+
+    static List<String> rightFiles() {
+        return RightFiles.ALL;
+    }
+
+    @ParameterizedTest
+    @MethodSource("rightFiles")
+    void noMistakeGivesNoError(String right, @TempDir Path folder) {
+        assertFalse(BoatFile.read(TestBoat.written(folder, right)).hasErrors());
+    }
 
     static List<WrongFiles.Wrong> wrongFiles() {
         return WrongFiles.ALL;
