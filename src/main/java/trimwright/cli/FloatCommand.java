@@ -28,7 +28,7 @@ final class FloatCommand extends BoatCommand {
     @Override
     Answer answer() {
         LoadedBoat loaded = load();
-        Flotation flotation = Flotation.of(loaded.boat());
+        Flotation flotation = Flotation.of(asToldTo(loaded));
         List<Finding> findings = Stream.concat(FlotationFindings.of(flotation).stream(), loaded.findings().stream())
                 .toList();
         return new Floated(flotation, findings);

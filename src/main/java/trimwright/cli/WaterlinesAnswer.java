@@ -4,14 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import trimwright.file.LoadedBoat;
+import trimwright.boat.Boat;
 import trimwright.finding.Finding;
 import trimwright.report.AttitudeWords;
 import trimwright.report.Numbers;
 import trimwright.statics.Waterline;
 
 /** A table of trial waterlines. */
-record WaterlinesAnswer(LoadedBoat loaded, double listDeg, double trimDeg, List<Waterline> table) implements Answer {
+record WaterlinesAnswer(Boat boat, List<Finding> findings, double listDeg, double trimDeg, List<Waterline> table)
+        implements Answer {
 
     private static final double MM2_PER_CM2 = 100;
     private static final double MM3_PER_CM3 = 1000;
@@ -22,13 +23,8 @@ record WaterlinesAnswer(LoadedBoat loaded, double listDeg, double trimDeg, List<
     }
 
     @Override
-    public List<Finding> findings() {
-        return loaded.findings();
-    }
-
-    @Override
     public void tell(Page page) {
-        page.line(loaded.boat().name()).line(FloatText.loading(loaded.boat()));
+        page.line(boat.name()).line(FloatText.loading(boat));
         page.line("The whole boat at trial waterlines, " + AttitudeWords.of(listDeg, trimDeg))
                 .gap();
         TextTable text = TextTable.of("rrrrrrrrrrrrl");
@@ -53,7 +49,7 @@ record WaterlinesAnswer(LoadedBoat loaded, double listDeg, double trimDeg, List<
                 "Carries: mass of the water displaced. B: centre of the immersed volume. F: centre of the waterplane."
                         + " BM: metacentre above B, across for list, along for trim. Wetted: outside of the hull."
                         + " 1 mm deeper takes the waterplane in cm² times "
-                        + Numbers.plain(loaded.boat().water().densityGPerCm3() / 10) + " g.");
+                        + Numbers.plain(boat.water().densityGPerCm3() / 10) + " g.");
         if (table.stream().anyMatch(w -> w.waterplaneJumpMm2() != 0)) {
             page.paragraph(
                     "*: flat faces lie in this plane, so that the waterplane jumps; the figures are those just below.");
@@ -86,7 +82,7 @@ record WaterlinesAnswer(LoadedBoat loaded, double listDeg, double trimDeg, List<
     @Override
     public JsonObject json() {
         return new JsonObject()
-                .number("waterDensityGPerCm3", loaded.boat().water().densityGPerCm3())
+                .number("waterDensityGPerCm3", boat.water().densityGPerCm3())
                 .number("heelDeg", listDeg)
                 .number("trimDeg", trimDeg)
                 .list("waterlines", table.stream().map(WaterlinesAnswer::json).toList());

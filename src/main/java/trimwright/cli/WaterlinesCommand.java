@@ -60,11 +60,11 @@ final class WaterlinesCommand extends BoatCommand {
         within("--list", listDeg, -180, 180);
         within("--trim", trimDeg, -90, 90);
         LoadedBoat loaded = load();
-        Condition condition = Condition.of(loaded.boat());
+        Condition condition = Condition.of(asToldTo(loaded));
         Vector3D up = Equilibrium.up(listDeg, trimDeg);
         List<Double> heights = heights(condition.bottomMm(up), condition.topMm(up));
         List<Waterline> table = Waterline.table(condition, WaterPlane.of(up, 0), heights);
-        return new WaterlinesAnswer(loaded, listDeg, trimDeg, table);
+        return new WaterlinesAnswer(condition.boat(), loaded.findings(), listDeg, trimDeg, table);
     }
 
     /** Multiples of the step where the user gave no start, so that heights are round. */

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  *   <li><code>{gmMm}</code> is the value of that name; a number whose name ends in a unit is rounded and followed by the unit. The
  *       angles {@code heelDeg} and {@code trimDeg} are said in words: list 1.3° to port.
  *   <li><code>{count|triangle|triangles}</code> is a whole number followed by the word for one or for several.
- *   <li><code>[ up to {allowedMm}]</code> is left out when a value in it is missing.
+ *   <li><code>[ up to {allowedMm}]</code> is left out when a value in it is missing or empty.
  * </ul>
  */
 final class Template {
@@ -46,11 +46,15 @@ final class Template {
 
     String fill(Map<String, Object> values) {
         String chosen = OPTION.matcher(sentence).replaceAll(m -> {
-            boolean complete = values.keySet().containsAll(new Template(m.group(1)).names());
+            boolean complete = new Template(m.group(1)).names().stream().noneMatch(name -> isMissing(values.get(name)));
             return complete ? Matcher.quoteReplacement(m.group(1)) : "";
         });
         return VALUE.matcher(chosen)
                 .replaceAll(m -> Matcher.quoteReplacement(filled(m.group(1), m.group(2), m.group(3), values)));
+    }
+
+    private static boolean isMissing(Object value) {
+        return value == null || value.equals("") || value instanceof List<?> list && list.isEmpty();
     }
 
     private static String filled(String name, String one, String several, Map<String, Object> values) {

@@ -85,6 +85,9 @@ public final class Wording {
         if (place instanceof Place.AtPoint at) {
             return "at " + point(at.xMm(), at.yMm(), at.zMm());
         }
+        if (place instanceof Place.AtOption at) {
+            return at.option();
+        }
         if (place instanceof Place.OnShell on) {
             return "shell " + on.shell();
         }
