@@ -2,11 +2,7 @@ package trimwright.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
 import trimwright.finding.Finding;
 import trimwright.finding.Severity;
 import trimwright.report.Wording;
@@ -15,32 +11,15 @@ import trimwright.report.Wording;
  * A command that answers in text or, with {@code --json}, in one JSON object. The answer is complete before its first letter is
  * printed, so a failure leaves standard output empty.
  */
-@Command(
-        sortOptions = false,
-        parameterListHeading = "%n",
-        optionListHeading = "%nOptions:%n",
-        descriptionHeading = "%n",
-        synopsisHeading = "Usage: ")
-abstract class AnsweringCommand implements Callable<Integer> {
+abstract class AnsweringCommand extends AbstractCommand {
 
-    @Option(names = "--json", order = 90, description = "Print one JSON object instead of text.")
-    private boolean asJson;
+    private final OptionSpec json = flag(90, "--json", "Print one JSON object instead of text.");
+    private final OptionSpec stackTrace =
+            flag(91, "--stack-trace", "If the program itself fails, print where, for a report to its authors.");
 
-    @Option(
-            names = "--stack-trace",
-            order = 91,
-            description = "If the program itself fails, print where, for a report to its authors.")
-    private boolean stackTrace;
-
-    @Option(
-            names = {"-h", "--help"},
-            order = 92,
-            usageHelp = true,
-            description = "Show this help.")
-    private boolean help;
-
-    @Spec
-    private CommandSpec spec;
+    AnsweringCommand(String name, String description, String... footer) {
+        super(name, description, footer);
+    }
 
     /** Works the answer out. */
     abstract Answer answer();
@@ -48,8 +27,8 @@ abstract class AnsweringCommand implements Callable<Integer> {
     @Override
     public final Integer call() {
         Answer answer = answer();
-        PrintWriter out = spec.commandLine().getOut();
-        if (asJson) {
+        PrintWriter out = spec().commandLine().getOut();
+        if (isGiven(json)) {
             out.print(json(answer).render());
             warn(answer.findings());
         } else {
@@ -59,11 +38,7 @@ abstract class AnsweringCommand implements Callable<Integer> {
     }
 
     boolean wantsStackTrace() {
-        return stackTrace;
-    }
-
-    CommandSpec spec() {
-        return spec;
+        return isGiven(stackTrace);
     }
 
     private static JsonObject json(Answer answer) {
@@ -84,7 +59,11 @@ abstract class AnsweringCommand implements Callable<Integer> {
     }
 
     private void warn(List<Finding> findings) {
-        PrintWriter err = spec.commandLine().getErr();
-        findings.stream().filter(f -> f.severity() != Severity.NOTE).forEach(f -> err.println(Wording.line(f)));
+        PrintWriter err = spec().commandLine().getErr();
+        for (Finding finding : findings) {
+            if (finding.severity() != Severity.NOTE) {
+                err.println(Wording.line(finding));
+            }
+        }
     }
 }

@@ -1,37 +1,26 @@
 package trimwright.cli;
 
-import java.util.concurrent.Callable;
 import picocli.AutoComplete;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Prints the script that lets a shell complete commands and options. */
-@Command(
-        name = "completion",
-        description = "Prints a script that lets bash or zsh complete commands and options.",
-        footer = {
-            "",
-            "Examples:",
-            "  source <(trimwright completion)",
-            "  trimwright completion > ~/.trimwright-completion"
-        })
-final class CompletionCommand implements Callable<Integer> {
+final class CompletionCommand extends AbstractCommand {
 
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Show this help.")
-    private boolean help;
-
-    @Spec
-    private CommandSpec spec;
+    CompletionCommand() {
+        super(
+                "completion",
+                "Prints a script that lets bash or zsh complete commands and options.",
+                "The program must be known to the shell by the name trimwright, as in",
+                "  alias trimwright='java -jar /path/to/trimwright.jar'",
+                "",
+                "Examples:",
+                "  source <(trimwright completion)",
+                "  trimwright completion > ~/.trimwright-completion");
+    }
 
     @Override
     public Integer call() {
-        String script = AutoComplete.bash("trimwright", spec.parent().commandLine());
-        spec.commandLine().getOut().print(script);
+        String script = AutoComplete.bash("trimwright", spec().parent().commandLine());
+        spec().commandLine().getOut().print(script);
         return ExitCode.DONE;
     }
 }

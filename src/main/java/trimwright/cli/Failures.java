@@ -18,7 +18,14 @@ final class Failures {
     static int misused(ParameterException e, String[] args) {
         CommandLine line = e.getCommandLine();
         PrintWriter err = line.getErr();
-        err.println("error: " + e.getMessage());
+        if (line.getParent() == null
+                && e instanceof UnmatchedArgumentException unmatched
+                && !unmatched.isUnknownOption()) {
+            err.println(
+                    "error: there is no command '" + unmatched.getUnmatched().get(0) + "'.");
+        } else {
+            err.println("error: " + e.getMessage());
+        }
         UnmatchedArgumentException.printSuggestions(e, err);
         err.println("Help: " + line.getCommandSpec().qualifiedName() + " --help");
         return ExitCode.UNUSABLE;

@@ -2,28 +2,26 @@ package trimwright.cli;
 
 import java.util.List;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
 import trimwright.file.LoadedBoat;
 import trimwright.finding.Finding;
 import trimwright.statics.Flotation;
 import trimwright.statics.FlotationFindings;
 
 /** Where she floats. */
-@Command(
-        name = "float",
-        description =
+final class FloatCommand extends BoatCommand {
+
+    FloatCommand() {
+        super(
+                "float",
                 "Says where the boat floats: draughts, list and trim against her painted line, how firmly she stands,"
                         + " and in which other attitudes she could rest.",
-        footer = {
-            "",
-            "Examples:",
-            "  trimwright float heron.boat.json",
-            "  trimwright float heron.boat.json --water sea --fill mbt=0.5",
-            "  trimwright float heron.boat.json --json",
-            "",
-            Cautions.HELP
-        })
-final class FloatCommand extends BoatCommand {
+                "Examples:",
+                "  trimwright float heron.boat.json",
+                "  trimwright float heron.boat.json --water sea --fill mbt=0.5",
+                "  trimwright float heron.boat.json --json",
+                "",
+                Cautions.HELP);
+    }
 
     @Override
     Answer answer() {

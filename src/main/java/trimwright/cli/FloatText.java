@@ -1,7 +1,6 @@
 package trimwright.cli;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
@@ -154,14 +153,6 @@ final class FloatText {
     }
 
     private static void centre(TextTable table, String what, Vector3D point) {
-        table.row(
-                what,
-                "",
-                String.format(
-                        Locale.ROOT,
-                        "x %s, y %s, z %s mm",
-                        Numbers.fixed(point.getX(), 1),
-                        Numbers.fixed(point.getY(), 1),
-                        Numbers.fixed(point.getZ(), 1)));
+        table.row(what, "", Numbers.point(point.getX(), point.getY(), point.getZ()));
     }
 }

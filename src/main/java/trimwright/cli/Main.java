@@ -30,21 +30,12 @@ public final class Main {
      * @return the exit code: 0 done, 1 the answer is "no", 2 unusable input
      */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = commandLine().setOut(out).setErr(err);
+        CommandLine line = Trimwright.commandLine().setOut(out).setErr(err);
         try {
             return line.execute(args);
         } catch (OutOfMemoryError e) {
             return Failures.outOfMemory(err);
         }
-    }
-
-    /** The whole tree of commands. */
-    static CommandLine commandLine() {
-        return new CommandLine(new Trimwright())
-                .setCaseInsensitiveEnumValuesAllowed(true)
-                .setUsageHelpWidth(Page.WIDTH)
-                .setParameterExceptionHandler(Failures::misused)
-                .setExecutionExceptionHandler(Failures::failed);
     }
 
     /**

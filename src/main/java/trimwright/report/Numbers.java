@@ -1,9 +1,15 @@
 package trimwright.report;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 
-/** Numbers as people read them: a point for the decimals whatever the locale, no minus before a zero. */
+/** Numbers as people read them: a point for the decimals whatever the locale, no minus before a zero, halves rounded up. */
 public final class Numbers {
+
+    private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_UP);
+    /** Numbers from here up, and below the inverse, are written with a power of ten. */
+    private static final double GREAT = 1e9;
 
     private Numbers() {}
 
@@ -11,32 +17,25 @@ public final class Numbers {
      * Rounded to a fixed number of decimals.
      *
      * @param value a finite number
+     * @throws NumberFormatException when it is not finite
      */
     public static String fixed(double value, int decimals) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("no finite number to write: " + value);
-        }
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        return text.startsWith("-") && isZero(text) ? text.substring(1) : text;
+        return rounded(value, decimals).toPlainString();
     }
 
     /** Whether the value rounds to zero at that number of decimals. */
     public static boolean roundsToZero(double value, int decimals) {
-        return isZero(fixed(value, decimals));
+        return rounded(value, decimals).signum() == 0;
     }
 
     /** Without trailing zeros, to at most six digits that count; whole numbers below a thousand million in full. */
     public static String plain(double value) {
-        if (value == Math.rint(value) && Math.abs(value) < 1e9) {
+        if (value == Math.rint(value) && Math.abs(value) < GREAT) {
             return fixed(value, 0);
         }
-        String text = String.format(Locale.ROOT, "%.6g", value);
-        int exponent = text.indexOf('e');
-        return exponent < 0 ? trimmed(text) : trimmed(text.substring(0, exponent)) + text.substring(exponent);
-    }
-
-    private static String trimmed(String text) {
-        return text.indexOf('.') < 0 ? text : text.replaceAll("\\.?0+$", "");
+        BigDecimal shortened = BigDecimal.valueOf(value).round(SIX_DIGITS).stripTrailingZeros();
+        double size = Math.abs(value);
+        return size < GREAT && size > 1 / GREAT ? shortened.toPlainString() : shortened.toString();
     }
 
     /** To a tenth, or to three digits that count where a tenth says too little. */
@@ -45,7 +44,7 @@ public final class Numbers {
             return fixed(value, 1);
         }
         int leading = (int) Math.floor(Math.log10(Math.abs(value)));
-        return leading < -6 ? plain(value) : trimmed(fixed(value, 2 - leading));
+        return plain(rounded(value, 2 - leading).doubleValue());
     }
 
     /** A length to a tenth of a millimetre. */
@@ -55,7 +54,7 @@ public final class Numbers {
 
     /** A mass: whole grams from a kilogram up, tenths below. */
     public static String g(double valueG) {
-        return fixed(valueG, gramDecimals(valueG)) + " g";
+        return fixed(valueG, Math.abs(valueG) < 1000 ? 1 : 0) + " g";
     }
 
     /** An angle to a tenth of a degree. */
@@ -63,11 +62,12 @@ public final class Numbers {
         return fixed(valueDeg, 1) + "°";
     }
 
-    private static int gramDecimals(double valueG) {
-        return Math.abs(valueG) < 1000 ? 1 : 0;
+    /** A point in mm, as in "x 588.2, y 0.0, z 38.2 mm". */
+    public static String point(double xMm, double yMm, double zMm) {
+        return "x " + fixed(xMm, 1) + ", y " + fixed(yMm, 1) + ", z " + fixed(zMm, 1) + " mm";
     }
 
-    private static boolean isZero(String text) {
-        return text.chars().allMatch(c -> c == '-' || c == '0' || c == '.');
+    private static BigDecimal rounded(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
     }
 }

@@ -76,14 +76,14 @@ public final class Wording {
             return at.file() + ", byte " + at.offset();
         }
         if (place instanceof Place.AtTriangle at) {
-            return "triangle " + at.triangle() + " at " + point(at.xMm(), at.yMm(), at.zMm());
+            return "triangle " + at.triangle() + " at " + Numbers.point(at.xMm(), at.yMm(), at.zMm());
         }
         if (place instanceof Place.AtEdge at) {
-            return "edge from " + point(at.x0Mm(), at.y0Mm(), at.z0Mm()) + " to "
-                    + point(at.x1Mm(), at.y1Mm(), at.z1Mm());
+            return "edge from " + Numbers.point(at.x0Mm(), at.y0Mm(), at.z0Mm()) + " to "
+                    + Numbers.point(at.x1Mm(), at.y1Mm(), at.z1Mm());
         }
         if (place instanceof Place.AtPoint at) {
-            return "at " + point(at.xMm(), at.yMm(), at.zMm());
+            return "at " + Numbers.point(at.xMm(), at.yMm(), at.zMm());
         }
         if (place instanceof Place.AtOption at) {
             return at.option();
@@ -101,10 +101,6 @@ public final class Wording {
             return "zone \"" + in.zone() + "\"";
         }
         return "";
-    }
-
-    private static String point(double x, double y, double z) {
-        return "(" + Numbers.fixed(x, 1) + ", " + Numbers.fixed(y, 1) + ", " + Numbers.fixed(z, 1) + ") mm";
     }
 
     private static Properties load() {

@@ -19,7 +19,7 @@ class WordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-0.04,1,0.0", "-0.06,1,-0.1", "0.25,0,0", "1234.5,1,1234.5", "-3,2,-3.00"})
+    @CsvSource({"-0.04,1,0.0", "-0.06,1,-0.1", "0.25,0,0", "0.5,0,1", "-0.5,0,-1", "1234.5,1,1234.5", "-3,2,-3.00"})
     void fixedNumbersHaveNoMinusBeforeZero(double value, int decimals, String text) {
         assertEquals(text, Numbers.fixed(value, decimals));
     }
@@ -31,9 +31,9 @@ class WordsTest {
         "-0.0,0",
         "0.998206,0.998206",
         "123456789,123456789",
-        "1e12,1e+12",
+        "1e12,1E+12",
         "0.1000000001,0.1",
-        "1.5e-9,1.5e-09"
+        "1.5e-10,1.5E-10"
     })
     void plainNumbersHaveNoTrailingZeros(double value, String text) {
         assertEquals(text, Numbers.plain(value));
