@@ -11,7 +11,7 @@ final class AreaBelow {
         double nx = plane.up().getX();
         double ny = plane.up().getY();
         double nz = plane.up().getZ();
-        double h = plane.heightMm() - nx * t.originX - ny * t.originY - nz * t.originZ;
+        double h = t.cutHeight(plane);
         double absX = Math.abs(nx);
         double absY = Math.abs(ny);
         double absZ = Math.abs(nz);

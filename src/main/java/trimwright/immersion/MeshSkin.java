@@ -42,7 +42,7 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
         double rx = s.rx - t.originX;
         double ry = s.ry - t.originY;
         double rz = s.rz - t.originZ;
-        double h = s.nx * rx + s.ny * ry + s.nz * rz;
+        double h = t.cutHeight(s.plane());
         double absX = Math.abs(s.nx);
         double absY = Math.abs(s.ny);
         double absZ = Math.abs(s.nz);

@@ -41,11 +41,11 @@ public record MeshSolid(MeshTree tree) implements Displacer {
     public void addBelow(Immersion s) {
         MeshTree t = tree;
         double[] nodes = t.nodes;
-        // The reference seen from the tree's origin, and the plane's height there.
+        // The reference and the plane's height seen from the tree's origin.
         double rx = s.rx - t.originX;
         double ry = s.ry - t.originY;
         double rz = s.rz - t.originZ;
-        double h = s.nx * rx + s.ny * ry + s.nz * rz;
+        double h = t.cutHeight(s.plane());
         double absX = Math.abs(s.nx);
         double absY = Math.abs(s.ny);
         double absZ = Math.abs(s.nz);

@@ -37,9 +37,6 @@ public final class MeshTree {
 
     private static final int LEAF = 16;
 
-    /** Share of the coordinates' size that rounding may shift a height by; nearer to the plane, vertices decide one by one. */
-    private static final double ROUNDING = 1e-14;
-
     final double[] nodes;
     /** Per node: index of the node that follows when this one is passed over. */
     final int[] skip;
@@ -52,7 +49,9 @@ public final class MeshTree {
     final double originX;
     final double originY;
     final double originZ;
+    /** What rounding may shift a height by; a node nearer to the plane is looked into. */
     final double margin;
+
     private final Bounds bounds;
 
     MeshTree(
@@ -74,8 +73,7 @@ public final class MeshTree {
         this.originY = originY;
         this.originZ = originZ;
         this.bounds = bounds;
-        double reach = Math.abs(originX) + Math.abs(originY) + Math.abs(originZ) + bounds.diagonal();
-        this.margin = ROUNDING * reach;
+        this.margin = TriangleCut.marginMm(bounds);
     }
 
     /**
@@ -91,6 +89,12 @@ public final class MeshTree {
     /** The triangle that stands last in the leaf which begins at {@code firstTriangle}, plus one. */
     int leafEnd(int firstTriangle) {
         return Math.min(firstTriangle + LEAF, triangleCount());
+    }
+
+    /** Height at which the plane cuts, seen from the tree's origin. */
+    double cutHeight(WaterPlane plane) {
+        Vector3D up = plane.up();
+        return plane.heightMm() - up.getX() * originX - up.getY() * originY - up.getZ() * originZ - margin;
     }
 
     static int leafSize() {

@@ -1,12 +1,26 @@
 package trimwright.immersion;
 
+import trimwright.mesh.Bounds;
+
 /**
  * The kernel: what one triangle of a closed surface adds below the plane. All coordinates are relative to the reference of the
  * sums, which lies on the plane, so that the cap in the plane adds nothing and is never built (docs/statics.md, section 1).
  */
 final class TriangleCut {
 
+    /**
+     * Share of the coordinates' size by which the plane is lowered before it cuts. Rounding shifts heights by less, so that a face lying in
+     * the plane is dry whichever way it leans; what this takes from a volume is no more than rounding is.
+     */
+    private static final double ROUNDING = 1e-14;
+
     private TriangleCut() {}
+
+    /** How far to lower the plane for a mesh within these bounds, mm. */
+    static double marginMm(Bounds b) {
+        double away = Math.abs(b.centreX()) + Math.abs(b.centreY()) + Math.abs(b.centreZ());
+        return ROUNDING * (away + b.diagonal());
+    }
 
     /** Adds a triangle that is wholly below. */
     static void whole(
