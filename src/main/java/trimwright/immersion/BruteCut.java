@@ -14,7 +14,7 @@ public final class BruteCut {
     public static void addBelow(Immersion sum, TriangleMesh mesh) {
         double[] xyz = mesh.xyz();
         int[] corners = mesh.corners();
-        double h = sum.plane().heightMm() - TriangleCut.marginMm(mesh.bounds());
+        double h = sum.plane().heightMm() - TriangleCut.loweringMm(mesh.bounds());
         for (int start = 0; start < corners.length; start += 3 * BLOCK) {
             Immersion block = sum.emptied();
             addBlock(block, xyz, corners, start, Math.min(corners.length, start + 3 * BLOCK), h);

@@ -49,7 +49,8 @@ public final class MeshTree {
     final double originX;
     final double originY;
     final double originZ;
-    /** What rounding may shift a height by; a node nearer to the plane is looked into. */
+    private final double lowering;
+    /** A node nearer to the plane than this is looked into, since its box is rounded at every level of the tree. */
     final double margin;
 
     private final Bounds bounds;
@@ -73,7 +74,8 @@ public final class MeshTree {
         this.originY = originY;
         this.originZ = originZ;
         this.bounds = bounds;
-        this.margin = TriangleCut.marginMm(bounds);
+        this.lowering = TriangleCut.loweringMm(bounds);
+        this.margin = 5 * lowering;
     }
 
     /**
@@ -94,7 +96,7 @@ public final class MeshTree {
     /** Height at which the plane cuts, seen from the tree's origin. */
     double cutHeight(WaterPlane plane) {
         Vector3D up = plane.up();
-        return plane.heightMm() - up.getX() * originX - up.getY() * originY - up.getZ() * originZ - margin;
+        return plane.heightMm() - up.getX() * originX - up.getY() * originY - up.getZ() * originZ - lowering;
     }
 
     static int leafSize() {

@@ -8,16 +8,16 @@ import trimwright.mesh.Bounds;
  */
 final class TriangleCut {
 
-    /**
-     * Share of the coordinates' size by which the plane is lowered before it cuts. Rounding shifts heights by less, so that a face lying in
-     * the plane is dry whichever way it leans; what this takes from a volume is no more than rounding is.
-     */
-    private static final double ROUNDING = 1e-14;
+    /** Share of the coordinates' size that rounding may shift a height by; it is less than half of this. */
+    static final double ROUNDING = 2e-15;
 
     private TriangleCut() {}
 
-    /** How far to lower the plane for a mesh within these bounds, mm. */
-    static double marginMm(Bounds b) {
+    /**
+     * How far the plane is lowered before it cuts a mesh within these bounds, mm. A face lying in the plane is dry then, whichever way it
+     * leans; what this takes from a volume is no more than what rounding does.
+     */
+    static double loweringMm(Bounds b) {
         double away = Math.abs(b.centreX()) + Math.abs(b.centreY()) + Math.abs(b.centreZ());
         return ROUNDING * (away + b.diagonal());
     }
