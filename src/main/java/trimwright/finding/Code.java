@@ -239,7 +239,13 @@ public enum Code {
     /** {@code tank}, {@code found}, {@code least}, {@code greatest}. */
     FILL_OUT_OF_RANGE(Severity.ERROR),
     /** The same tank more than once: {@code tank}. */
-    FILL_TWICE(Severity.ERROR);
+    FILL_TWICE(Severity.ERROR),
+
+    // Pictures and plots
+    /** The machine has no fonts, so that nothing can be lettered: {@code reason}. */
+    FONTS_MISSING(Severity.ERROR),
+    /** A plot cannot be written under that name: {@code found} (ending), {@code allowed} (list of endings). */
+    PLOT_FORMAT_UNKNOWN(Severity.ERROR);
 
     private final Severity severity;
 
