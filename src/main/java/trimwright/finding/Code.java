@@ -244,8 +244,8 @@ public enum Code {
     // Pictures and plots
     /** The machine has no fonts, so that nothing can be lettered: {@code reason}. */
     FONTS_MISSING(Severity.ERROR),
-    /** A plot cannot be written under that name: {@code found} (ending), {@code allowed} (list of endings). */
-    PLOT_FORMAT_UNKNOWN(Severity.ERROR);
+    /** The name ends in no format that can be written: {@code found} (ending), {@code allowed} (list of endings). */
+    PICTURE_FORMAT_UNKNOWN(Severity.ERROR);
 
     private final Severity severity;
 

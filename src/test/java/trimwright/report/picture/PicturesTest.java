@@ -1,4 +1,4 @@
-package trimwright.report;
+package trimwright.report.picture;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -88,8 +88,17 @@ class PicturesTest {
     }
 
     @Test
-    void saysWhereItCannotWrite() {
+    void writesNothingButPng() throws IOException {
+        assertEquals(Code.PICTURE_FORMAT_UNKNOWN, codeOf(folder.resolve("boat.gif"), false));
+        assertEquals(Code.PICTURE_FORMAT_UNKNOWN, codeOf(folder.resolve("boat"), true));
+        assertEquals(List.of(), files());
+        Pictures.writePng(image(1), folder.resolve("BOAT.PNG"), false);
+        assertEquals(List.of(folder.resolve("BOAT.PNG")), files());
+    }
+
+    @Test
+    void saysWhereItCannotWrite() throws IOException {
         assertEquals(Code.FOLDER_MISSING, codeOf(folder.resolve("none/boat.png"), false));
-        assertEquals(Code.FILE_IS_DIRECTORY, codeOf(folder, true));
+        assertEquals(Code.FILE_IS_DIRECTORY, codeOf(Files.createDirectory(folder.resolve("folder.png")), true));
     }
 }

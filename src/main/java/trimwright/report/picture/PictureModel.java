@@ -1,4 +1,4 @@
-package trimwright.report;
+package trimwright.report.picture;
 
 import java.util.ArrayList;
 import java.util.EnumSet;

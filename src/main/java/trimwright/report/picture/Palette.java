@@ -1,4 +1,4 @@
-package trimwright.report;
+package trimwright.report.picture;
 
 import java.awt.Color;
 import trimwright.boat.Kind;

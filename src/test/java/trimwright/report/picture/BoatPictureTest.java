@@ -1,4 +1,4 @@
-package trimwright.report;
+package trimwright.report.picture;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;

@@ -1,4 +1,4 @@
-package trimwright.report;
+package trimwright.report.picture;
 
 import com.jme3.math.Vector3f;
 import java.awt.BasicStroke;
@@ -16,8 +16,8 @@ import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Kind;
 import trimwright.immersion.WaterPlane;
-import trimwright.report.PictureMarks.Mark;
-import trimwright.report.PictureModel.Body;
+import trimwright.report.picture.PictureMarks.Mark;
+import trimwright.report.picture.PictureModel.Body;
 import trimwright.report.raster.Canvas;
 import trimwright.report.raster.Layer;
 import trimwright.report.raster.View;

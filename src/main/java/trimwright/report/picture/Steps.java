@@ -1,4 +1,4 @@
-package trimwright.report;
+package trimwright.report.picture;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

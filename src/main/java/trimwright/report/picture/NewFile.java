@@ -1,4 +1,4 @@
-package trimwright.report;
+package trimwright.report.picture;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
@@ -16,12 +18,37 @@ import trimwright.finding.UnusableInputException;
 /** Writes files so that they appear whole or not at all, and never in place of one that was there unless told. */
 final class NewFile {
 
+    /** What follows a dot further from the end of a name is part of the name. */
+    private static final int LONGEST_ENDING = 6;
+
     private NewFile() {}
 
     /** What goes into the file. */
     @FunctionalInterface
     interface Content {
         void writeTo(OutputStream out) throws IOException;
+    }
+
+    /**
+     * Which of the allowed endings the name has, whatever its case.
+     *
+     * @param allowed such as ".png", in lower case
+     * @throws UnusableInputException when it has none of them
+     */
+    static String ending(Path file, List<String> allowed) {
+        String name = file.toString();
+        int dot = name.lastIndexOf('.');
+        String found = dot < 0 || dot < name.length() - LONGEST_ENDING ? "" : name.substring(dot);
+        if (!allowed.contains(found.toLowerCase(Locale.ROOT))) {
+            throw new UnusableInputException(Finding.of(
+                    Code.PICTURE_FORMAT_UNKNOWN,
+                    new Place.InFile(name),
+                    "found",
+                    found.isEmpty() ? file.getFileName().toString() : found,
+                    "allowed",
+                    allowed));
+        }
+        return found.toLowerCase(Locale.ROOT);
     }
 
     /**

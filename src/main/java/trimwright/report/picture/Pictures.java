@@ -1,9 +1,10 @@
-package trimwright.report;
+package trimwright.report.picture;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import javax.imageio.ImageIO;
 
 /** Pictures as files. */
@@ -14,10 +15,13 @@ public final class Pictures {
     /**
      * Writes a picture as PNG. The file appears whole or not at all.
      *
+     * @param file its name ends in .png
      * @param overwrite whether a file of that name may be replaced
-     * @throws trimwright.finding.UnusableInputException when the file is there and may not be replaced, or cannot be written
+     * @throws trimwright.finding.UnusableInputException when the name ends otherwise, the file is there and may not be replaced, or
+     *     it cannot be written
      */
     public static void writePng(BufferedImage image, Path file, boolean overwrite) {
+        NewFile.ending(file, List.of(".png"));
         NewFile.write(file, overwrite, out -> {
             if (!ImageIO.write(image, "png", out)) {
                 throw new UncheckedIOException(new IOException("no PNG writer"));

@@ -1,4 +1,4 @@
-package trimwright.report;
+package trimwright.report.picture;
 
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.immersion.WaterPlane;
-import trimwright.report.PictureModel.Reach;
+import trimwright.report.picture.PictureModel.Reach;
 import trimwright.report.raster.View;
 
 /**

@@ -1,4 +1,4 @@
-package trimwright.report;
+package trimwright.report.picture;
 
 import com.jme3.math.Vector3f;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
