@@ -29,7 +29,7 @@ final class PicturePanel {
     private static final double OUTLINE_WIDTH = 1;
 
     /** A change of depth that counts as an edge, as a share of the boat's height. */
-    private static final double LEAP_SHARE = 0.02;
+    private static final double LEAP_SHARE = 0.03;
 
     /** How dense hull and cylinder become at a slant; from ahead all of a slender hull is seen at a slant. */
     private static final double GLASS = 0.75;

@@ -24,8 +24,14 @@ public final class Layer {
     /** Corners further out than this would overflow the edge functions, px. */
     private static final float FURTHEST_PX = 1 << 20;
 
-    /** A fall of depth counts as a leap when it is this many times the slope before it. */
-    private static final int LEAP_OVER_SLOPE = 4;
+    /**
+     * A fall of depth counts as a leap when it is this many times steeper than the slopes before and beyond it: a round side falls
+     * off gradually, and a deck seen at a slant goes on falling.
+     */
+    private static final int LEAP_OVER_SLOPE = 3;
+
+    /** Samples over which a leap may spread, as where a sliver of deck shows between hull and tower. */
+    private static final int REACH = 3;
 
     private final double denser;
     final int width;
@@ -137,8 +143,7 @@ public final class Layer {
      * Draws the outline of what is in this layer: where it ends, and where its depth leaps.
      *
      * @param widthPx thickness, drawn inside the outline
-     * @param leapPx change of depth from one sample to the next that can be an edge; where the surface falls off gradually, as on
-     *     a round side, it is none
+     * @param leapPx least change of depth that can be an edge; where the surface falls off gradually, as on a round side, it is none
      * @param colour ARGB
      */
     public void outline(double widthPx, double leapPx, int colour) {
@@ -171,17 +176,26 @@ public final class Layer {
     private void mark(boolean[] edge, int i, int inward, int outward, int stride, int thick, double leapPx) {
         float here = depth[i];
         float fall = outward > 0 ? depth[i + stride] - here : Float.POSITIVE_INFINITY;
-        if (!(fall > leapPx)) {
+        if (!(fall > leapPx / REACH)) {
             return;
         }
-        float slope = inward > 0 ? Math.abs(here - depth[i - stride]) : Float.POSITIVE_INFINITY;
-        boolean gradual = slope < Float.POSITIVE_INFINITY && fall < LEAP_OVER_SLOPE * slope;
-        if (gradual) {
-            return;
+        if (fall < Float.POSITIVE_INFINITY && outward > REACH) {
+            float before = inward > 0 ? Math.abs(here - depth[i - stride]) : Float.POSITIVE_INFINITY;
+            float across = depth[i + REACH * stride];
+            float beyond = Math.abs(depth[i + (REACH + 1) * stride] - across);
+            if (across - here < leapPx || !isLeap(across - here, before, beyond)) {
+                return;
+            }
         }
         for (int k = 0; k < thick && k <= inward && depth[i - k * stride] < Float.POSITIVE_INFINITY; k++) {
             edge[i - k * stride] = true;
         }
+    }
+
+    /** Whether the depth falls much faster than the surfaces on both sides slope; before the first sample there is no slope. */
+    private static boolean isLeap(float fall, float before, float beyond) {
+        float most = LEAP_OVER_SLOPE * REACH;
+        return (before == Float.POSITIVE_INFINITY || fall > most * before) && fall > most * beyond;
     }
 
     private void half(float[] p, int a, int b, int c, int colour) {
