@@ -40,4 +40,17 @@ public record Blend(Displacer first, double firstShare, Displacer second, double
     public double topMm(Vector3D up) {
         return Math.max(first.topMm(up), second.topMm(up));
     }
+
+    @Override
+    public Vector3D highestMm(Vector3D up) {
+        Vector3D one = first.highestMm(up);
+        Vector3D other = second.highestMm(up);
+        return up.dotProduct(one) >= up.dotProduct(other) ? one : other;
+    }
+
+    /** Both bodies end at the same outer surface, so that one of them tells. */
+    @Override
+    public double outlineMm(WaterPlane plane) {
+        return second.outlineMm(plane);
+    }
 }

@@ -24,6 +24,15 @@ public interface Displacer {
      */
     double topMm(Vector3D up);
 
+    /** The highest point of the outer surface along the unit vector {@code up}; one of them where several are. */
+    Vector3D highestMm(Vector3D up);
+
+    /**
+     * Length of the line along which the plane cuts the outer surface, mm: the wetted outline on which the surface film can hang. Open
+     * surfaces give the cut of what is there; zero for a body that the plane does not cut.
+     */
+    double outlineMm(WaterPlane plane);
+
     /** Height of the lowest point along {@code up}, mm. */
     default double bottomMm(Vector3D up) {
         return -topMm(up.negate());

@@ -38,6 +38,16 @@ public record MeshSolid(MeshTree tree) implements Displacer {
     }
 
     @Override
+    public Vector3D highestMm(Vector3D up) {
+        return tree.highestMm(up);
+    }
+
+    @Override
+    public double outlineMm(WaterPlane plane) {
+        return tree.outlineMm(plane);
+    }
+
+    @Override
     public void addBelow(Immersion s) {
         MeshTree t = tree;
         double[] nodes = t.nodes;

@@ -133,12 +133,28 @@ public final class MeshTree {
         return AreaBelow.of(this, plane);
     }
 
+    /** Length of the line along which the plane cuts the surface, mm. */
+    public double outlineMm(WaterPlane plane) {
+        return OutlineLength.of(this, plane);
+    }
+
+    /** How often the surface winds round a point: about 1 inside a closed surface, 0 outside ({@link WindingNumber}). */
+    public double windingNumber(Vector3D point) {
+        return WindingNumber.of(this, point);
+    }
+
     /** Height of the highest vertex along the unit vector {@code up}. */
     public double topMm(Vector3D up) {
+        return up.dotProduct(highestMm(up));
+    }
+
+    /** The highest vertex along the unit vector {@code up}; the first in the tree's order where several are. */
+    public Vector3D highestMm(Vector3D up) {
         double nx = up.getX();
         double ny = up.getY();
         double nz = up.getZ();
         double best = Double.NEGATIVE_INFINITY;
+        int bestVertex = 0;
         int node = 0;
         while (node < skip.length) {
             int at = node * STRIDE;
@@ -154,11 +170,15 @@ public final class MeshTree {
                 int end = 3 * leafEnd(first[node]);
                 for (int k = 3 * first[node]; k < end; k++) {
                     int v = corners[k];
-                    best = Math.max(best, nx * xyz[v] + ny * xyz[v + 1] + nz * xyz[v + 2]);
+                    double height = nx * xyz[v] + ny * xyz[v + 1] + nz * xyz[v + 2];
+                    if (height > best) {
+                        best = height;
+                        bestVertex = v;
+                    }
                 }
             }
             node++;
         }
-        return best + nx * originX + ny * originY + nz * originZ;
+        return new Vector3D(originX + xyz[bestVertex], originY + xyz[bestVertex + 1], originZ + xyz[bestVertex + 2]);
     }
 }

@@ -95,6 +95,34 @@ public final class RoundBar implements Displacer {
     }
 
     @Override
+    public Vector3D highestMm(Vector3D up) {
+        double along = up.dotProduct(axis);
+        if (round) {
+            Vector3D middle = new Vector3D(1, from, along > 0 ? length - radius : radius, axis);
+            return new Vector3D(1, middle, radius, up);
+        }
+        Vector3D end = new Vector3D(1, from, along > 0 ? length : 0, axis);
+        Vector3D rise = axis.crossProduct(up).crossProduct(axis);
+        double across = rise.getNorm();
+        return across < LEVEL_SLICES ? end : new Vector3D(1, end, radius / across, rise);
+    }
+
+    @Override
+    public double outlineMm(WaterPlane plane) {
+        Vector3D up = plane.up();
+        if (bottomMm(up) >= plane.heightMm() || topMm(up) < plane.heightMm()) {
+            return 0;
+        }
+        Slicer slicer = new Slicer(Immersion.below(plane, centroidMm()));
+        if (!round) {
+            return slicer.outline(0, length, 0, false) + slicer.chordLength(0) + slicer.chordLength(length);
+        }
+        return slicer.outline(0, radius, radius, true)
+                + slicer.outline(radius, length - radius, 0, false)
+                + slicer.outline(length - radius, length, length - radius, true);
+    }
+
+    @Override
     public void addBelow(Immersion sum) {
         Vector3D up = sum.plane().up();
         double height = cutHeight(sum.plane());
@@ -208,6 +236,35 @@ public final class RoundBar implements Displacer {
             return ends;
         }
 
+        /** Length of the two lines that the ends of the chords draw. */
+        double outline(double s0, double s1, double centre, boolean cap) {
+            if (!(s1 > s0)) {
+                return 0;
+            }
+            if (acrossUp < LEVEL_SLICES) {
+                double surface = -startHeight / alongUp;
+                return surface > s0 && surface <= s1 ? 2 * Math.PI * Math.sqrt(radiusSquared(surface, centre, cap)) : 0;
+            }
+            double[] ends = sections(s0, s1, centre, cap);
+            double length = 0;
+            for (int i = 1; i < ends.length; i++) {
+                double middle = 0.5 * (ends[i - 1] + ends[i]);
+                if (ends[i] > ends[i - 1] && halfChord(middle, centre, cap) > 0) {
+                    length += 2 * arc(ends[i - 1], ends[i], centre, cap).length(acrossUp);
+                }
+            }
+            return length;
+        }
+
+        /** Length of the chord along which the water cuts the slice at s of a bar; zero where it cuts none. */
+        double chordLength(double s) {
+            if (acrossUp < LEVEL_SLICES) {
+                return 0;
+            }
+            double reach = -heightAt(s) / acrossUp;
+            return reach * reach < radius * radius ? 2 * Math.sqrt(radius * radius - reach * reach) : 0;
+        }
+
         private void addWhole(double s0, double s1, double centre, boolean cap) {
             // Slices are polynomials of second degree in s, their moments of third: two Gauss points are exact.
             double half = 0.5 * (s1 - s0);
@@ -227,6 +284,23 @@ public final class RoundBar implements Displacer {
         private void addCut(double s0, double s1, double centre, boolean cap) {
             double chordV = sum.plane().port().dotProduct(chord);
             double chordU = sum.plane().ahead().dotProduct(chord);
+            Arc arc = arc(s0, s1, centre, cap);
+            for (int i = 0; i < POINTS; i++) {
+                double share = LEGENDRE.getPoint(i);
+                double half = 0.5 * arc.turn * share;
+                double sine = half == 0 ? 1 : Math.sin(half) / half;
+                double s = s0 + (arc.first * Math.cos(half) - arc.off * Math.sin(half)) * sine * share * arc.turnPerK;
+                double halfChord = arc.halfChord(share);
+                double reach = -heightAt(s) / acrossUp;
+                double weight = LEGENDRE.getWeight(i) * halfChord * arc.turnPerK;
+                double segment = radiusSquared(s, centre, cap) * Math.atan2(halfChord, -reach) + reach * halfChord;
+                double cubed = halfChord * halfChord * halfChord;
+                addSlice(s, weight * segment, -weight * cubed * 2 / 3);
+                addChord(s, reach, halfChord, cubed, weight / acrossUp, chordU, chordV);
+            }
+        }
+
+        private Arc arc(double s0, double s1, double centre, boolean cap) {
             double k = (cap ? 1 : Math.abs(alongUp)) / acrossUp;
             double first = halfChord(s0, centre, cap);
             double last = halfChord(s1, centre, cap);
@@ -236,19 +310,7 @@ public final class RoundBar implements Displacer {
                     : heightAt(s0) / acrossUp * Math.signum(alongUp);
             double turn = 2 * Math.atan2(k * (s1 - s0), first + last);
             double turnPerK = turn == 0 ? 2 * (s1 - s0) / (first + last) : turn / k;
-            for (int i = 0; i < POINTS; i++) {
-                double share = LEGENDRE.getPoint(i);
-                double half = 0.5 * turn * share;
-                double sine = half == 0 ? 1 : Math.sin(half) / half;
-                double s = s0 + (first * Math.cos(half) - off * Math.sin(half)) * sine * share * turnPerK;
-                double halfChord = first * Math.cos(2 * half) - off * Math.sin(2 * half);
-                double reach = -heightAt(s) / acrossUp;
-                double weight = LEGENDRE.getWeight(i) * halfChord * turnPerK;
-                double segment = radiusSquared(s, centre, cap) * Math.atan2(halfChord, -reach) + reach * halfChord;
-                double cubed = halfChord * halfChord * halfChord;
-                addSlice(s, weight * segment, -weight * cubed * 2 / 3);
-                addChord(s, reach, halfChord, cubed, weight / acrossUp, chordU, chordV);
-            }
+            return new Arc(first, off, turn, turnPerK);
         }
 
         /** Half the chord that the water cuts; rounding at the end of a section must not make it imaginary. */
@@ -301,6 +363,30 @@ public final class RoundBar implements Displacer {
                 sum.areaUv += area * u * v;
                 sum.areaVv += area * (v * v + r2 / 4);
             }
+        }
+    }
+
+    /**
+     * How the half chord goes along a section, whose share runs from 0 to 1: first · cos(turn · share) − off · sin(turn · share).
+     *
+     * @param first the half chord where the section begins
+     * @param off k (s₀ − m) there
+     * @param turn angle φ that the section spans
+     * @param turnPerK that angle over k: times half chord the way along the axis for each share
+     */
+    private record Arc(double first, double off, double turn, double turnPerK) {
+
+        double halfChord(double share) {
+            return first * Math.cos(turn * share) - off * Math.sin(turn * share);
+        }
+
+        /** Length of the line that the chord's end draws in the water's surface, where the way along the axis is stretched by 1 / acrossUp. */
+        double length(double acrossUp) {
+            return LEGENDRE.integrate(share -> {
+                double along = halfChord(share) * turnPerK / acrossUp;
+                double outward = (first * Math.sin(turn * share) + off * Math.cos(turn * share)) * turn;
+                return Math.sqrt(along * along + outward * outward);
+            });
         }
     }
 }
