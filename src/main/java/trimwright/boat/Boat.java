@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param parts hull, cylinder, tanks, lead, foam, fittings, in the order of the file
  * @param zones places offered for lead and foam
  * @param targets what is wanted of the finished boat
+ * @param divePlan in which order the tanks are filled; empty for all alike
  */
 public record Boat(
         String name,
@@ -21,11 +22,23 @@ public record Boat(
         Optional<PaintedLine> paintedLine,
         List<Part> parts,
         List<Zone> zones,
-        Targets targets) {
+        Targets targets,
+        Optional<DivePlan> divePlan) {
 
     public Boat {
         parts = List.copyOf(parts);
         zones = List.copyOf(zones);
+    }
+
+    /** A boat whose tanks are all filled alike. */
+    public Boat(
+            String name,
+            Water water,
+            Optional<PaintedLine> paintedLine,
+            List<Part> parts,
+            List<Zone> zones,
+            Targets targets) {
+        this(name, water, paintedLine, parts, zones, targets, Optional.empty());
     }
 
     /** Every physical piece, twins after their part. */
@@ -44,7 +57,17 @@ public record Boat(
 
     /** The same boat in other water. */
     public Boat in(Water other) {
-        return new Boat(name, other, paintedLine, parts, zones, targets);
+        return new Boat(name, other, paintedLine, parts, zones, targets, divePlan);
+    }
+
+    /** The same boat with other parts. */
+    public Boat withParts(List<Part> other) {
+        return new Boat(name, water, paintedLine, other, zones, targets, divePlan);
+    }
+
+    /** The same boat with her tanks filled in another order. */
+    public Boat diving(DivePlan plan) {
+        return new Boat(name, water, paintedLine, parts, zones, targets, Optional.of(plan));
     }
 
     /**
@@ -56,13 +79,13 @@ public record Boat(
         List<Part> changed = parts.stream()
                 .map(p -> p.isTank() && fillById.containsKey(p.id()) ? p.withFill(fillById.get(p.id())) : p)
                 .toList();
-        return new Boat(name, water, paintedLine, changed, zones, targets);
+        return withParts(changed);
     }
 
     /** The same boat with every tank filled alike. */
     public Boat withAllTanksAt(double fill) {
         List<Part> changed =
                 parts.stream().map(p -> p.isTank() ? p.withFill(fill) : p).toList();
-        return new Boat(name, water, paintedLine, changed, zones, targets);
+        return withParts(changed);
     }
 }

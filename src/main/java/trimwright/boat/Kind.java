@@ -15,6 +15,8 @@ public enum Kind {
     BALLAST,
     /** Foam: displaces much, weighs little. */
     FOAM,
+    /** Air trapped under a deck: displaces, weighs nothing, and gives way to the pressure of the water. */
+    AIR,
     /** Anything else that has a mass: battery, motor, propeller, rudder. */
     FITTING;
 

@@ -17,6 +17,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * @param inside id of the cylinder or sealed hull it stands in, where it displaces nothing
  * @param mirror whether a twin stands at -y
  * @param fill how full a tank is, 0…1; 0 for everything else
+ * @param softness how it gives way to the water with depth and time
  */
 public record Part(
         String id,
@@ -28,7 +29,8 @@ public record Part(
         Optional<Vector3D> givenCentreMm,
         Optional<String> inside,
         boolean mirror,
-        double fill) {
+        double fill,
+        Softness softness) {
 
     public Part {
         Objects.requireNonNull(id, "id");
@@ -44,8 +46,28 @@ public record Part(
         }
     }
 
+    /** A part that neither gives way nor soaks. */
+    public Part(
+            String id,
+            Kind kind,
+            Optional<Shape> shape,
+            Optional<HullBuild> build,
+            Optional<Double> weighedMassG,
+            Optional<Double> densityGPerCm3,
+            Optional<Vector3D> givenCentreMm,
+            Optional<String> inside,
+            boolean mirror,
+            double fill) {
+        this(id, kind, shape, build, weighedMassG, densityGPerCm3, givenCentreMm, inside, mirror, fill, Softness.NONE);
+    }
+
     public boolean isTank() {
         return kind == Kind.TANK;
+    }
+
+    /** Whether it is air trapped in the hull: volume without mass. */
+    public boolean isAir() {
+        return kind == Kind.AIR;
     }
 
     public boolean isHull() {
@@ -54,6 +76,13 @@ public record Part(
 
     /** The same part with another fill. */
     public Part withFill(double newFill) {
-        return new Part(id, kind, shape, build, weighedMassG, densityGPerCm3, givenCentreMm, inside, mirror, newFill);
+        return new Part(
+                id, kind, shape, build, weighedMassG, densityGPerCm3, givenCentreMm, inside, mirror, newFill, softness);
+    }
+
+    /** The same part giving way to the water. */
+    public Part withSoftness(Softness other) {
+        return new Part(
+                id, kind, shape, build, weighedMassG, densityGPerCm3, givenCentreMm, inside, mirror, fill, other);
     }
 }

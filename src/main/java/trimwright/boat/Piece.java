@@ -17,7 +17,7 @@ import trimwright.immersion.RoundBar;
  * @param twin whether it is the mirror image at -y
  * @param massG mass, without any tank water
  * @param centreMm centre of mass
- * @param displacer what it displaces; empty when it stands inside a watertight part
+ * @param body the room it takes up; empty for a piece of unknown volume
  * @param tankRoom the room for water in a tank; empty for everything else
  * @param surface the mesh of a hull, for its wetted area; empty for everything else
  */
@@ -26,7 +26,7 @@ public record Piece(
         boolean twin,
         double massG,
         Vector3D centreMm,
-        Optional<Displacer> displacer,
+        Optional<Displacer> body,
         Optional<Displacer> tankRoom,
         Optional<MeshTree> surface) {
 
@@ -40,6 +40,11 @@ public record Piece(
             pieces.add(of(part, true));
         }
         return pieces;
+    }
+
+    /** What it displaces; empty when it stands inside a watertight part. */
+    public Optional<Displacer> displacer() {
+        return part.inside().isPresent() ? Optional.empty() : body;
     }
 
     /** The id of the part, followed by a prime for the twin. */
@@ -56,13 +61,7 @@ public record Piece(
         double massG = massG(part, material);
         Vector3D centre = given.or(() -> material.map(Displacer::centroidMm)).orElse(Vector3D.ZERO);
         return new Piece(
-                part,
-                twin,
-                massG,
-                centre,
-                part.inside().isPresent() ? Optional.empty() : body,
-                part.isTank() ? shape.map(Shape::solid) : Optional.empty(),
-                surface);
+                part, twin, massG, centre, body, part.isTank() ? shape.map(Shape::solid) : Optional.empty(), surface);
     }
 
     /** What the part displaces when it stands in the water. */
@@ -121,7 +120,7 @@ public record Piece(
         if (part.weighedMassG().isPresent()) {
             return part.weighedMassG().get();
         }
-        if (part.isTank()) {
+        if (part.isTank() || part.isAir()) {
             return 0;
         }
         return part.densityGPerCm3().orElseThrow() * material.orElseThrow().volumeMm3() / MM3_PER_CM3;
