@@ -27,14 +27,16 @@ final class Balance {
     private final double weight;
     private final double length;
     private final double noise;
+    private final boolean listHeld;
 
     private Trial trial;
     private double energy;
     private double radius;
     private int cuts;
 
-    private Balance(Condition condition) {
+    private Balance(Condition condition, boolean listHeld) {
         this.condition = condition;
+        this.listHeld = listHeld;
         weight = condition.massG();
         length = condition.lengthMm();
         // Rounding in the sums, as an energy: differences below it say nothing.
@@ -47,39 +49,87 @@ final class Balance {
      * @param start the attitude and a guess of the height
      */
     static Equilibrium settle(Condition condition, WaterPlane start) {
-        return new Balance(condition).run(start, FIRST_RADIUS);
+        return rest(condition, start, null).equilibrium();
     }
 
-    private Equilibrium run(WaterPlane start, double firstRadius) {
-        radius = firstRadius;
-        accept(evaluate(start, null));
+    /** The same, with {@code before} to lend its tank levels as a first guess; it may be null. */
+    static Rest rest(Condition condition, WaterPlane start, Trial before) {
+        return new Balance(condition, false).run(start, before);
+    }
+
+    /**
+     * Settles in height and trim only, with the list held as it is at the start.
+     *
+     * @param before a trial near by, to lend its tank levels; may be null
+     */
+    static Rest restHeld(Condition condition, WaterPlane start, Trial before) {
+        return new Balance(condition, true).run(start, before);
+    }
+
+    /**
+     * Where the search ended.
+     *
+     * @param trial energy and slopes there
+     * @param gmLeastMm least metacentric height: about any level axis, or with the list held about the axis across
+     * @param found whether she rests there; otherwise the steps ran out
+     * @param cuts water planes tried
+     */
+    record Rest(Trial trial, double gmLeastMm, boolean found, int cuts) {
+
+        Equilibrium equilibrium() {
+            return Equilibrium.of(trial, gmLeastMm, cuts);
+        }
+    }
+
+    private Rest run(WaterPlane start, Trial before) {
+        radius = FIRST_RADIUS;
+        accept(evaluate(start, before));
         double least = Double.NaN;
+        boolean found = false;
         for (int step = 0; step < MOST_STEPS; step++) {
             if (Math.abs(trial.force) > FAR_FROM_AFLOAT * weight || trial.curveHeight <= 0) {
-                putHeightRight();
+                putHeightRight(0.1 * FAR_FROM_AFLOAT);
             }
-            TrustStep turn = TrustStep.of(
-                    trial.reducedSlopeAhead(),
-                    trial.reducedSlopePort(),
-                    trial.reducedAhead(),
-                    trial.reducedMixed(),
-                    trial.reducedPort(),
-                    radius);
+            TrustStep turn = step();
             least = turn.leastCurvature / weight;
-            if (atRest(least)) {
+            found = atRest(least);
+            if (found) {
                 break;
             }
             Trial candidate = evaluate(trial.turned(turn.x, turn.y), trial);
-            if (!consider(candidate, turn) && radius < LEAST_RADIUS) {
-                break;
+            if (!consider(candidate, turn)) {
+                if (radius < LEAST_RADIUS) {
+                    break;
+                }
+                if (Math.abs(trial.force) > REST * weight) {
+                    // A small waterplane lets a little force foretell a large rise, which no smaller turn would mend.
+                    putHeightRight(REST);
+                }
             }
         }
-        return Equilibrium.of(trial, least, cuts);
+        return new Rest(trial, least, found, cuts);
+    }
+
+    private TrustStep step() {
+        if (listHeld) {
+            return TrustStep.alongX(trial.reducedSlopeAhead(), trial.reducedAhead(), radius);
+        }
+        return TrustStep.of(
+                trial.reducedSlopeAhead(),
+                trial.reducedSlopePort(),
+                trial.reducedAhead(),
+                trial.reducedMixed(),
+                trial.reducedPort(),
+                radius);
+    }
+
+    private double moment(Trial t) {
+        return listHeld ? Math.abs(t.slopeAhead) : Math.hypot(t.slopeAhead, t.slopePort);
     }
 
     private boolean atRest(double leastMm) {
         return Math.abs(trial.force) <= REST * weight
-                && Math.hypot(trial.slopeAhead, trial.slopePort) <= REST * weight * length
+                && moment(trial) <= REST * weight * length
                 && leastMm > -RIDGE * length;
     }
 
@@ -102,13 +152,14 @@ final class Balance {
     }
 
     private double unrest(Trial t) {
-        return Math.max(Math.abs(t.force) / weight, Math.hypot(t.slopeAhead, t.slopePort) / (weight * length));
+        return Math.max(Math.abs(t.force) / weight, moment(t) / (weight * length));
     }
 
-    private void putHeightRight() {
+    /** @param tolerance share of the weight that may be missing */
+    private void putHeightRight(double tolerance) {
         WaterPlane plane = trial.plane();
         double guess = plane.heightMm() - trial.force / trial.curveHeight;
-        accept(Trial.afloat(condition, this::below, plane, guess, 0.1 * FAR_FROM_AFLOAT, trial));
+        accept(Trial.afloat(condition, this::below, plane, guess, tolerance, trial));
     }
 
     private Immersion below(WaterPlane plane) {

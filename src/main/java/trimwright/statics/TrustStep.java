@@ -51,6 +51,12 @@ final class TrustStep {
         return new TrustStep(c * pHigh - s * pLow, s * pHigh + c * pLow, fall, low);
     }
 
+    /** The step when only x may change. */
+    static TrustStep alongX(double gx, double hxx, double radius) {
+        double x = hxx > 0 && Math.abs(gx) <= radius * hxx ? -gx / hxx : -Math.copySign(radius, gx);
+        return new TrustStep(x, 0, -(gx * x + 0.5 * hxx * x * x), hxx);
+    }
+
     /** The shift λ ≥ max(0, −low) for which the step has the length of the radius; just that bound where none is as long. */
     private static double shift(double gHigh, double gLow, double high, double low, double radius) {
         double least = Math.max(0, -low);
