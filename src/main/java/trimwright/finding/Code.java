@@ -241,11 +241,24 @@ public enum Code {
     /** The same tank more than once: {@code tank}. */
     FILL_TWICE(Severity.ERROR),
 
-    // Pictures and plots
-    /** The machine has no fonts, so that nothing can be lettered: {@code reason}. */
-    FONTS_MISSING(Severity.ERROR),
-    /** The name ends in no format that can be written: {@code found} (ending), {@code allowed} (list of endings). */
-    PICTURE_FORMAT_UNKNOWN(Severity.ERROR);
+    // The dive
+    /** No part of the boat is a tank. */
+    DIVE_NO_TANK(Severity.ERROR),
+    /** The plan of the dive names a part that is no tank: {@code found}, {@code allowed} (list of ids). */
+    DIVE_TANK_UNKNOWN(Severity.ERROR),
+    /** The plan of the dive lets no water in or out. */
+    DIVE_MOVES_NO_WATER(Severity.ERROR),
+    /** Too heavy to float before any water is let in: {@code deficitG}. */
+    SINKS_SURFACED(Severity.WARNING),
+    /** Too heavy to float from a fill on: {@code fillPercent}. */
+    SINKS_ON_THE_WAY(Severity.WARNING),
+    /** She does not stand upright within a range of fills: {@code fromPercent}, {@code toPercent}, {@code angleDeg}. */
+    UPRIGHT_UNSTABLE(Severity.WARNING),
+    /** She goes over at once: {@code fillPercent}, list and trim before ({@code fromHeelDeg}, {@code fromTrimDeg}) and after
+     * ({@code toHeelDeg}, {@code toTrimDeg}). */
+    FALLS_OVER(Severity.WARNING),
+    /** Listed by {@code heelDeg} she goes over from one trim to another: {@code fromTrimDeg}, {@code toTrimDeg}. */
+    TRIM_JUMPS(Severity.WARNING);
 
     private final Severity severity;
 

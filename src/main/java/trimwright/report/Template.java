@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
  *
  * <ul>
  *   <li><code>{gmMm}</code> is the value of that name; a number whose name ends in a unit is rounded and followed by the unit. The
- *       angles {@code heelDeg} and {@code trimDeg} are said in words: list 1.3° to port.
+ *       angles {@code heelDeg} and {@code trimDeg}, {@code fromHeelDeg} and the like, are said in words: list 1.3° to port.
  *   <li><code>{count|triangle|triangles}</code> is a whole number followed by the word for one or for several.
  *   <li><code>[ up to {allowedMm}]</code> is left out when a value in it is missing or empty.
  * </ul>
@@ -67,22 +67,17 @@ final class Template {
     private static String text(String name, Object value) {
         if (value instanceof Double || value instanceof Float) {
             double number = ((Number) value).doubleValue();
-            if (name.equals("heelDeg")) {
+            if (name.equals("heelDeg") || name.endsWith("HeelDeg")) {
                 return AttitudeWords.list(number);
             }
-            if (name.equals("trimDeg")) {
+            if (name.equals("trimDeg") || name.endsWith("TrimDeg")) {
                 return AttitudeWords.trim(number);
             }
             String unit = unit(name);
             if (!Double.isFinite(number)) {
                 return String.valueOf(number);
             }
-            if (unit.isEmpty()) {
-                return Numbers.plain(number);
-            }
-            // Nobody reads cubic millimetres.
-            double shown = name.endsWith("Mm3") ? number / 1000 : name.endsWith("Mm2") ? number / 100 : number;
-            return Numbers.brief(shown) + unit;
+            return unit.isEmpty() ? Numbers.plain(number) : Numbers.brief(number) + unit;
         }
         if (value instanceof Number) {
             return value + unit(name);
@@ -116,8 +111,8 @@ final class Template {
         units.put("GPerKg", " g/kg");
         units.put("GPerMm", " g/mm");
         units.put("Gmm", " g·mm");
-        units.put("Mm2", " cm²");
-        units.put("Mm3", " cm³");
+        units.put("Mm2", " mm²");
+        units.put("Mm3", " mm³");
         units.put("Cm2", " cm²");
         units.put("Cm3", " cm³");
         units.put("Mm", " mm");

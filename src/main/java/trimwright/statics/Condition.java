@@ -1,11 +1,14 @@
 package trimwright.statics;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
+import trimwright.boat.Part;
 import trimwright.boat.Piece;
+import trimwright.boat.Water;
 import trimwright.immersion.Displacer;
 import trimwright.immersion.Immersion;
 import trimwright.immersion.WaterPlane;
@@ -19,55 +22,43 @@ public final class Condition {
 
     private final Boat boat;
     private final List<Piece> pieces;
-    private final List<Displacer> displacers;
+    private final Displacement displacement;
     private final List<TankWater> tanks;
-    private final double densityGPerMm3;
     private final double dryMassG;
     private final Vector3D dryMomentGmm;
-    private final double volumeMm3;
-    private final Vector3D volumeCentroidMm;
-    private final Vector3D middleMm;
-    private final double lengthMm;
 
-    private Condition(Boat boat, List<Piece> pieces, List<TankWater> tanks) {
+    private Condition(
+            Boat boat,
+            List<Piece> pieces,
+            Displacement displacement,
+            List<TankWater> tanks,
+            double dryMassG,
+            Vector3D dryMomentGmm) {
         this.boat = boat;
-        this.pieces = List.copyOf(pieces);
+        this.pieces = pieces;
+        this.displacement = displacement;
         this.tanks = List.copyOf(tanks);
-        this.displacers = pieces.stream().flatMap(p -> p.displacer().stream()).toList();
-        this.densityGPerMm3 = boat.water().densityGPerMm3();
+        this.dryMassG = dryMassG;
+        this.dryMomentGmm = dryMomentGmm;
+    }
+
+    /** The boat with the fills and in the water that she states. */
+    public static Condition of(Boat boat) {
+        List<Piece> pieces = List.copyOf(boat.pieces());
+        List<TankWater> tanks = new ArrayList<>();
         double mass = 0;
         Vector3D moment = Vector3D.ZERO;
         for (Piece piece : pieces) {
             mass += piece.massG();
             moment = moment.add(piece.massG(), piece.centreMm());
-        }
-        dryMassG = mass;
-        dryMomentGmm = moment;
-        double volume = 0;
-        Vector3D volumeMoment = Vector3D.ZERO;
-        for (Displacer displacer : displacers) {
-            volume += displacer.volumeMm3();
-            volumeMoment = volumeMoment.add(displacer.volumeMm3(), displacer.centroidMm());
-        }
-        volumeMm3 = volume;
-        volumeCentroidMm = volume > 0 ? volumeMoment.scalarMultiply(1 / volume) : Vector3D.ZERO;
-        Vector3D highest = new Vector3D(topMm(Vector3D.PLUS_I), topMm(Vector3D.PLUS_J), topMm(Vector3D.PLUS_K));
-        Vector3D lowest = new Vector3D(bottomMm(Vector3D.PLUS_I), bottomMm(Vector3D.PLUS_J), bottomMm(Vector3D.PLUS_K));
-        middleMm = displacers.isEmpty() ? Vector3D.ZERO : new Vector3D(0.5, highest, 0.5, lowest);
-        lengthMm = displacers.isEmpty() ? 1 : highest.distance(lowest);
-    }
-
-    /** The boat with the fills and in the water that she states. */
-    public static Condition of(Boat boat) {
-        List<Piece> pieces = boat.pieces();
-        List<TankWater> tanks = new ArrayList<>();
-        for (Piece piece : pieces) {
             if (piece.tankRoom().isPresent()) {
                 tanks.add(new TankWater(
                         piece.id(), piece.tankRoom().get(), piece.part().fill()));
             }
         }
-        return new Condition(boat, pieces, tanks);
+        List<Displacer> bodies =
+                pieces.stream().flatMap(p -> p.displacer().stream()).toList();
+        return new Condition(boat, pieces, Displacement.of(bodies), tanks, mass, moment);
     }
 
     /**
@@ -76,25 +67,68 @@ public final class Condition {
      * @param fillById 0…1 by the id of the part; a tank that is not named keeps its fill
      */
     public Condition filled(Map<String, Double> fillById) {
-        Boat changed = boat.filled(fillById);
-        List<TankWater> refilled = new ArrayList<>();
+        List<TankWater> refilled = new ArrayList<>(tanks);
         int next = 0;
         for (Piece piece : pieces) {
             if (piece.tankRoom().isPresent()) {
-                TankWater old = tanks.get(next++);
-                double fill = fillById.getOrDefault(piece.part().id(), old.fill());
-                refilled.add(old.at(fill));
+                TankWater old = tanks.get(next);
+                refilled.set(next, old.at(fillById.getOrDefault(piece.part().id(), old.fill())));
+                next++;
             }
         }
-        return new Condition(changed, pieces, refilled);
+        return with(boat.filled(fillById), refilled);
     }
 
     /** The same boat with every tank filled alike, 0…1. */
     public Condition withAllTanksAt(double fill) {
-        return new Condition(
-                boat.withAllTanksAt(fill),
-                pieces,
-                tanks.stream().map(t -> t.at(fill)).toList());
+        Map<String, Double> fills = new HashMap<>();
+        boat.parts().stream().filter(Part::isTank).forEach(tank -> fills.put(tank.id(), fill));
+        return filled(fills);
+    }
+
+    /** The same boat in other water. */
+    public Condition in(Water water) {
+        return with(boat.in(water), tanks);
+    }
+
+    /** The same boat carrying another mass that displaces nothing, such as a weight laid on her. */
+    public Condition carrying(double massG, Vector3D centreMm) {
+        return new Condition(boat, pieces, displacement, tanks, dryMassG + massG, dryMomentGmm.add(massG, centreMm));
+    }
+
+    /** The same boat with masses moved so that their first moment changes, g·mm: mass times way. */
+    public Condition shifted(Vector3D momentGmm) {
+        return new Condition(boat, pieces, displacement, tanks, dryMassG, dryMomentGmm.add(momentGmm));
+    }
+
+    /**
+     * The same boat with water that moves freely in a watertight room of hers.
+     *
+     * @param id what to call the room
+     * @param waterMm3 how much water; between nothing and the room's volume
+     */
+    Condition leaking(String id, Displacer room, double waterMm3) {
+        return with(boat, with(new TankWater(id, room, waterMm3 / room.volumeMm3())));
+    }
+
+    /**
+     * The same boat with a free-flooding room of hers closed: a given volume of water in it cannot leave, and keeps a level of its own.
+     *
+     * @param waterMm3 how much water; between nothing and the room's volume
+     */
+    Condition holding(String id, Displacer room, double waterMm3) {
+        List<TankWater> more = with(TankWater.heldInHull(id, room, waterMm3 / room.volumeMm3()));
+        return new Condition(boat, pieces, displacement.with(room), more, dryMassG, dryMomentGmm);
+    }
+
+    private Condition with(Boat otherBoat, List<TankWater> otherTanks) {
+        return new Condition(otherBoat, pieces, displacement, otherTanks, dryMassG, dryMomentGmm);
+    }
+
+    private List<TankWater> with(TankWater another) {
+        List<TankWater> more = new ArrayList<>(tanks);
+        more.add(another);
+        return more;
     }
 
     public Boat boat() {
@@ -111,7 +145,7 @@ public final class Condition {
 
     /** Density of the water outside and in the tanks, g/mm³. */
     public double densityGPerMm3() {
-        return densityGPerMm3;
+        return boat.water().densityGPerMm3();
     }
 
     /** Mass without tank water. */
@@ -128,7 +162,7 @@ public final class Condition {
     public double massG() {
         double mass = dryMassG;
         for (TankWater tank : tanks) {
-            mass += densityGPerMm3 * tank.waterMm3();
+            mass += densityGPerMm3() * tank.waterMm3();
         }
         return mass;
     }
@@ -144,7 +178,7 @@ public final class Condition {
     public TankLoad tankLoad(WaterPlane direction) {
         TankLoad load = new TankLoad(0, Vector3D.ZERO, 0, 0);
         for (TankWater tank : tanks) {
-            double water = densityGPerMm3 * tank.waterMm3();
+            double water = densityGPerMm3() * tank.waterMm3();
             if (water > 0) {
                 TankWater.Level level = tank.level(direction, Double.NaN);
                 load = new TankLoad(
@@ -169,14 +203,23 @@ public final class Condition {
                 .plane();
     }
 
+    /** Water that stands in free-flooding rooms above the level outside, g. */
+    double heldAboveG(WaterPlane outside) {
+        double volume = 0;
+        for (TankWater tank : tanks) {
+            volume += tank.heldAboveMm3(outside);
+        }
+        return densityGPerMm3() * volume;
+    }
+
     /** Volume of everything that can be under water, mm³. */
     public double volumeMm3() {
-        return volumeMm3;
+        return displacement.volumeMm3();
     }
 
     /** Centroid of everything that can be under water. */
     public Vector3D volumeCentroidMm() {
-        return volumeCentroidMm;
+        return displacement.centroidMm();
     }
 
     /** Volume of all tanks, mm³. */
@@ -186,16 +229,12 @@ public final class Condition {
 
     /** What all immersible volume could still carry, g; negative when she is too heavy to float. */
     public double reserveG() {
-        return densityGPerMm3 * volumeMm3 - massG();
+        return densityGPerMm3() * volumeMm3() - massG();
     }
 
     /** Everything below the plane, with moments about a point near the boat's middle. */
     public Immersion below(WaterPlane plane) {
-        Immersion sum = Immersion.below(plane, middleMm);
-        for (Displacer displacer : displacers) {
-            sum.add(displacer);
-        }
-        return sum;
+        return displacement.below(plane);
     }
 
     /** Wetted area of the hull parts below the plane, mm². */
@@ -211,29 +250,26 @@ public final class Condition {
 
     /** Middle of the box around everything that displaces. */
     Vector3D middleMm() {
-        return middleMm;
+        return displacement.middleMm();
     }
 
     /** Diagonal of that box: the length by which moments are judged small. */
     public double lengthMm() {
-        return lengthMm;
+        return displacement.lengthMm();
+    }
+
+    /** Breadth over all, along the boat's y axis. */
+    public double beamMm() {
+        return topMm(Vector3D.PLUS_J) - bottomMm(Vector3D.PLUS_J);
     }
 
     /** Height of the highest displacing point along the unit vector {@code up}. */
     public double topMm(Vector3D up) {
-        double top = Double.NEGATIVE_INFINITY;
-        for (Displacer displacer : displacers) {
-            top = Math.max(top, displacer.topMm(up));
-        }
-        return top;
+        return displacement.topMm(up);
     }
 
     /** Height of the lowest displacing point along {@code up}. */
     public double bottomMm(Vector3D up) {
-        double bottom = Double.POSITIVE_INFINITY;
-        for (Displacer displacer : displacers) {
-            bottom = Math.min(bottom, displacer.bottomMm(up));
-        }
-        return bottom;
+        return -displacement.topMm(up.negate());
     }
 }

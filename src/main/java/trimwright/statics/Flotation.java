@@ -9,7 +9,7 @@ import trimwright.boat.Boat;
  *
  * @param condition the boat as loaded
  * @param settled the attitude she settles to from upright; empty when she sinks
- * @param attitudes every stable attitude, lowest energy first; empty when she sinks
+ * @param attitudes every stable attitude, lowest energy first; empty when she sinks or when they were not looked for
  * @param fromPaintedLine how the water lies against the painted line, where there is one and she floats
  * @param wettedMm2 wetted area of the hull parts; 0 when she sinks
  * @param submerged under water with tanks full
@@ -32,18 +32,26 @@ public record Flotation(
         if (!(condition.massG() > 0)) {
             throw new IllegalArgumentException("a boat that weighs nothing has no waterline");
         }
-        Submerged submerged = Submerged.of(condition);
         if (!floats(condition)) {
-            return new Flotation(condition, Optional.empty(), List.of(), Optional.empty(), 0, submerged);
+            return of(condition, Optional.empty(), List.of());
         }
         Equilibrium settled = Balance.settle(condition, Balance.upright(condition));
+        return of(condition, Optional.of(settled), Attitudes.of(condition, List.of(settled)));
+    }
+
+    /** A boat whose attitude is known; others are not looked for. */
+    static Flotation resting(Condition condition, Optional<Equilibrium> settled) {
+        return of(condition, settled, List.of());
+    }
+
+    private static Flotation of(Condition condition, Optional<Equilibrium> settled, List<Equilibrium> attitudes) {
         return new Flotation(
                 condition,
-                Optional.of(settled),
-                Attitudes.of(condition, List.of(settled)),
-                condition.boat().paintedLine().map(line -> PaintedOffset.of(line, settled.plane())),
-                condition.wettedMm2(settled.plane()),
-                submerged);
+                settled,
+                attitudes,
+                settled.flatMap(e -> condition.boat().paintedLine().map(line -> PaintedOffset.of(line, e.plane()))),
+                settled.map(e -> condition.wettedMm2(e.plane())).orElse(0.0),
+                Submerged.of(condition));
     }
 
     /** Whether all that can be under water displaces more than she weighs. */

@@ -15,12 +15,17 @@ final class TankWater {
     private final Displacer room;
     private final double fill;
     private final double roomMm3;
+    private final boolean freeFlooding;
 
     /**
      * @param room the inside of the tank
      * @param fill 0…1 of its volume
      */
     TankWater(String id, Displacer room, double fill) {
+        this(id, room, fill, false);
+    }
+
+    private TankWater(String id, Displacer room, double fill, boolean freeFlooding) {
         if (!(fill >= 0 && fill <= 1)) {
             throw new IllegalArgumentException("fill of " + id + " must be 0…1, found " + fill);
         }
@@ -28,10 +33,25 @@ final class TankWater {
         this.room = room;
         this.fill = fill;
         this.roomMm3 = room.volumeMm3();
+        this.freeFlooding = freeFlooding;
+    }
+
+    /** Water in a room that stands open to the water outside, but for the moment cannot leave it. */
+    static TankWater heldInHull(String id, Displacer room, double fill) {
+        return new TankWater(id, room, fill, true);
     }
 
     TankWater at(double otherFill) {
-        return new TankWater(id, room, otherFill);
+        return new TankWater(id, room, otherFill, freeFlooding);
+    }
+
+    /** Water of a free-flooding room beyond what would stand in it at the level outside, mm³; 0 for every other tank. */
+    double heldAboveMm3(WaterPlane outside) {
+        if (!freeFlooding) {
+            return 0;
+        }
+        return waterMm3()
+                - Immersion.below(outside, room.centroidMm()).add(room).volumeMm3();
     }
 
     double fill() {

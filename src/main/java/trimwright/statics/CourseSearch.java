@@ -1,0 +1,254 @@
+package trimwright.statics;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
+import trimwright.boat.Part;
+import trimwright.immersion.WaterPlane;
+
+/**
+ * Follows a boat along a way of changing conditions. Each state settles from the one before, as the real boat does, so that she stays in an
+ * attitude as long as it is stable and goes over where it ends. Beside that the boat is held upright at each state, which tells where upright
+ * is stable whether or not she is there.
+ */
+final class CourseSearch {
+
+    /** Turn between two states from which it is asked whether she went over at once. */
+    private static final double JUMP = Math.toRadians(5);
+    /** Share of the way within which the place of a change is found. */
+    private static final double PLACE = 1e-4;
+    /** List within which a settled boat counts as held upright. */
+    private static final double UPRIGHT_DEG = 0.1;
+
+    private final DoubleFunction<Condition> conditions;
+    private final DoubleUnaryOperator fills;
+    private final List<State> states = new ArrayList<>();
+    private final List<FallsOver> falls = new ArrayList<>();
+
+    /**
+     * @param conditions the boat at a progress 0…1 of the way
+     * @param fills water in the tanks there, as a share of their volume
+     */
+    CourseSearch(DoubleFunction<Condition> conditions, DoubleUnaryOperator fills) {
+        this.conditions = conditions;
+        this.fills = fills;
+    }
+
+    /** The boat at one progress: settled and held upright; both empty where she sinks. */
+    private record State(double along, Condition condition, Optional<Balance.Rest> rest, Optional<Trial> upright) {
+
+        double uprightGmMm() {
+            return upright.map(t -> t.reducedPort() / t.massG()).orElse(Double.NaN);
+        }
+
+        Vector3D up() {
+            return rest.orElseThrow().trial().plane().up();
+        }
+
+        double heelDeg() {
+            return Equilibrium.heelDeg(up());
+        }
+    }
+
+    /**
+     * Goes the way.
+     *
+     * @param steps number of steps between its two ends; at least 1
+     * @param start attitude to settle from at its beginning
+     */
+    Course follow(int steps, WaterPlane start) {
+        for (int i = 0; i <= steps; i++) {
+            double along = (double) i / steps;
+            State last = states.isEmpty() ? null : states.get(states.size() - 1);
+            State next = state(along, last, start);
+            if (last != null && last.rest.isPresent() && next.rest.isPresent()) {
+                lookForFall(last, next);
+            }
+            states.add(next);
+        }
+        List<DiveStep> rows = states.stream().map(this::row).toList();
+        Optional<State> least = leastFirm();
+        if (least.isPresent() && !states.contains(least.get())) {
+            states.add(least.get());
+            states.sort(Comparator.comparingDouble(State::along));
+        }
+        return new Course(
+                rows,
+                least.map(this::critical),
+                unstable(),
+                falls,
+                least(rows, e -> -Math.abs(e.trimDeg())),
+                least(rows, Equilibrium::gmLongitudinalMm));
+    }
+
+    private State state(double along, State near, WaterPlane start) {
+        Condition condition = conditions.apply(along);
+        if (!Flotation.floats(condition)) {
+            return new State(along, condition, Optional.empty(), Optional.empty());
+        }
+        boolean fresh = near == null || near.rest.isEmpty();
+        Trial before = fresh ? null : near.rest.get().trial();
+        Balance.Rest rest = Balance.rest(condition, fresh ? start : before.plane(), before);
+        Trial upright = rest.trial();
+        if (Math.abs(Equilibrium.heelDeg(upright.plane().up())) < UPRIGHT_DEG) {
+            return new State(along, condition, Optional.of(rest), Optional.of(upright));
+        }
+        Trial hint = fresh || near.upright.isEmpty() ? upright : near.upright.get();
+        return new State(along, condition, Optional.of(rest), HeldList.held(condition, 0, hint));
+    }
+
+    private DiveStep row(State state) {
+        Optional<Equilibrium> settled = state.rest.map(Balance.Rest::equilibrium);
+        Map<String, Double> byId = new LinkedHashMap<>();
+        state.condition.boat().parts().stream().filter(Part::isTank).forEach(p -> byId.put(p.id(), p.fill()));
+        return new DiveStep(
+                fills.applyAsDouble(state.along),
+                byId,
+                Flotation.resting(state.condition, settled),
+                state.upright.map(t -> state.uprightGmMm()),
+                settled.map(e -> Standing.of(state.condition, e.plane())).orElse(List.of()),
+                settled.map(e -> state.condition.heldAboveG(e.plane())).orElse(0.0));
+    }
+
+    /** Halves the interval between two states that differ much; what is left of the turn at the end was made at once. */
+    private void lookForFall(State from, State to) {
+        State before = from;
+        State after = to;
+        while (Vector3D.angle(before.up(), after.up()) > JUMP) {
+            if (Math.abs(after.along - before.along) < PLACE) {
+                falls.add(new FallsOver(fills.applyAsDouble(after.along), before.up(), after.up()));
+                return;
+            }
+            State middle = state(
+                    0.5 * (before.along + after.along),
+                    before,
+                    before.rest.get().trial().plane());
+            if (middle.rest.isEmpty()) {
+                return;
+            }
+            boolean stillThere =
+                    Vector3D.angle(middle.up(), before.up()) < 0.5 * Vector3D.angle(before.up(), after.up());
+            if (stillThere) {
+                before = middle;
+                after = state(after.along, middle, middle.rest.get().trial().plane());
+            } else {
+                after = middle;
+            }
+        }
+    }
+
+    /** The state with the least metacentric height upright, sought between the states of the way. */
+    private Optional<State> leastFirm() {
+        int least = -1;
+        for (int i = 0; i < states.size(); i++) {
+            double gm = states.get(i).uprightGmMm();
+            if (!Double.isNaN(gm) && (least < 0 || gm < states.get(least).uprightGmMm())) {
+                least = i;
+            }
+        }
+        if (least < 0) {
+            return Optional.empty();
+        }
+        State sampled = states.get(least);
+        State before = states.get(Math.max(0, least - 1));
+        State after = states.get(Math.min(states.size() - 1, least + 1));
+        UnivariatePointValuePair best = new BrentOptimizer(1e-6, PLACE)
+                .optimize(
+                        GoalType.MINIMIZE,
+                        new MaxEval(100),
+                        new SearchInterval(before.along, after.along, sampled.along),
+                        new UnivariateObjectiveFunction(along -> uprightGmAt(along, sampled)));
+        if (!(best.getValue() < sampled.uprightGmMm())) {
+            return Optional.of(sampled);
+        }
+        return Optional.of(
+                state(best.getPoint(), before, sampled.rest.get().trial().plane()));
+    }
+
+    private double uprightGmAt(double along, State near) {
+        Condition condition = conditions.apply(along);
+        if (!Flotation.floats(condition)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return HeldList.held(condition, 0, near.upright.orElseThrow())
+                .map(t -> t.reducedPort() / t.massG())
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private CriticalPoint critical(State state) {
+        return new CriticalPoint(
+                fills.applyAsDouble(state.along),
+                Steadiness.of(
+                        state.condition,
+                        state.upright.orElseThrow(),
+                        state.rest.orElseThrow().equilibrium()));
+    }
+
+    private List<UnstableRange> unstable() {
+        List<UnstableRange> ranges = new ArrayList<>();
+        int i = 0;
+        while (i < states.size()) {
+            if (!(states.get(i).uprightGmMm() < 0)) {
+                i++;
+                continue;
+            }
+            int first = i;
+            while (i < states.size() && states.get(i).uprightGmMm() < 0) {
+                i++;
+            }
+            ranges.add(range(first, i - 1));
+        }
+        return ranges;
+    }
+
+    private UnstableRange range(int first, int last) {
+        State widest = states.get(first);
+        for (int i = first; i <= last; i++) {
+            if (Math.abs(states.get(i).heelDeg()) > Math.abs(widest.heelDeg())) {
+                widest = states.get(i);
+            }
+        }
+        double from = first == 0 ? states.get(0).along : border(states.get(first - 1), states.get(first));
+        double to = last == states.size() - 1 ? states.get(last).along : border(states.get(last + 1), states.get(last));
+        return new UnstableRange(
+                fills.applyAsDouble(from),
+                fills.applyAsDouble(to),
+                Math.abs(widest.heelDeg()),
+                fills.applyAsDouble(widest.along));
+    }
+
+    /** Where upright becomes unstable, between a state where it is not and one where it is. */
+    private double border(State firm, State unstable) {
+        double good = firm.along;
+        double bad = unstable.along;
+        while (Math.abs(good - bad) > PLACE) {
+            double middle = 0.5 * (good + bad);
+            if (uprightGmAt(middle, unstable) < 0) {
+                bad = middle;
+            } else {
+                good = middle;
+            }
+        }
+        return bad;
+    }
+
+    private static Optional<DiveStep> least(List<DiveStep> rows, ToDoubleFunction<Equilibrium> what) {
+        return rows.stream()
+                .filter(row -> row.settled().isPresent())
+                .min(Comparator.comparingDouble(
+                        row -> what.applyAsDouble(row.settled().get())));
+    }
+}

@@ -1,0 +1,68 @@
+package trimwright.statics;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.immersion.Displacer;
+import trimwright.immersion.Immersion;
+import trimwright.immersion.WaterPlane;
+
+/**
+ * Everything of a boat that can be under water. Immutable.
+ *
+ * @param bodies what displaces
+ * @param volumeMm3 volume of all
+ * @param centroidMm centroid of all; zero where there is none
+ * @param middleMm middle of the box around all
+ * @param lengthMm diagonal of that box: the length by which moments are judged small
+ */
+record Displacement(List<Displacer> bodies, double volumeMm3, Vector3D centroidMm, Vector3D middleMm, double lengthMm) {
+
+    static Displacement of(List<Displacer> bodies) {
+        double volume = 0;
+        Vector3D moment = Vector3D.ZERO;
+        for (Displacer body : bodies) {
+            volume += body.volumeMm3();
+            moment = moment.add(body.volumeMm3(), body.centroidMm());
+        }
+        Vector3D centroid = volume > 0 ? moment.scalarMultiply(1 / volume) : Vector3D.ZERO;
+        if (bodies.isEmpty()) {
+            return new Displacement(List.of(), 0, Vector3D.ZERO, Vector3D.ZERO, 1);
+        }
+        Vector3D highest =
+                new Vector3D(top(bodies, Vector3D.PLUS_I), top(bodies, Vector3D.PLUS_J), top(bodies, Vector3D.PLUS_K));
+        Vector3D lowest = new Vector3D(
+                -top(bodies, Vector3D.MINUS_I), -top(bodies, Vector3D.MINUS_J), -top(bodies, Vector3D.MINUS_K));
+        Vector3D middle = new Vector3D(0.5, highest, 0.5, lowest);
+        return new Displacement(List.copyOf(bodies), volume, centroid, middle, highest.distance(lowest));
+    }
+
+    /** The same with another body. */
+    Displacement with(Displacer body) {
+        List<Displacer> more = new ArrayList<>(bodies);
+        more.add(body);
+        return of(more);
+    }
+
+    /** Everything below the plane, with moments about a point near the middle. */
+    Immersion below(WaterPlane plane) {
+        Immersion sum = Immersion.below(plane, middleMm);
+        for (Displacer body : bodies) {
+            sum.add(body);
+        }
+        return sum;
+    }
+
+    /** Height of the highest point along the unit vector {@code up}. */
+    double topMm(Vector3D up) {
+        return top(bodies, up);
+    }
+
+    private static double top(List<Displacer> bodies, Vector3D up) {
+        double top = Double.NEGATIVE_INFINITY;
+        for (Displacer body : bodies) {
+            top = Math.max(top, body.topMm(up));
+        }
+        return top;
+    }
+}

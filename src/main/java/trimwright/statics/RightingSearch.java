@@ -1,0 +1,237 @@
+package trimwright.statics;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
+import trimwright.boat.Piece;
+import trimwright.finding.Code;
+import trimwright.finding.Finding;
+import trimwright.finding.Place;
+import trimwright.immersion.WaterPlane;
+
+/** Works out the righting curve of a floating boat: outward from her equilibrium, each list from the one before. */
+final class RightingSearch {
+
+    /** Change of trim between two rows from which she counts as having gone over to another trim. */
+    private static final double TRIM_JUMP_DEG = 20;
+    /** Accuracy of lists that are sought, rad. */
+    private static final double ANGLE = 1e-7;
+
+    private final Condition condition;
+    private final double stepDeg;
+    private final Trial equilibrium;
+    private final double restHeel;
+    private final NavigableMap<Integer, Trial> held = new TreeMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    RightingSearch(Condition condition, double stepDeg) {
+        if (!(stepDeg > 0)) {
+            throw new IllegalArgumentException("the step of the list must be positive, found " + stepDeg + "°");
+        }
+        this.condition = condition;
+        this.stepDeg = stepDeg;
+        equilibrium = starboardOne(
+                Balance.rest(condition, Balance.upright(condition), null).trial());
+        restHeel = heel(equilibrium);
+    }
+
+    /** Of two equal rests the one to starboard, so that the starboard side is the one she leans to. */
+    private Trial starboardOne(Trial settled) {
+        double heelDeg = Math.toDegrees(heel(settled));
+        if (heelDeg > -0.1) {
+            return settled;
+        }
+        Vector3D up = settled.plane().up();
+        WaterPlane mirrored = WaterPlane.of(new Vector3D(up.getX(), -up.getY(), up.getZ()), 0);
+        Trial other = Balance.rest(condition, mirrored.at(settled.plane().heightMm()), settled)
+                .trial();
+        return Math.abs(Math.toDegrees(heel(other)) + heelDeg) < 0.1 ? other : settled;
+    }
+
+    RightingCurve curve() {
+        int last = (int) Math.floor(180 / stepDeg + 1e-9);
+        int above = (int) Math.ceil(Math.toDegrees(restHeel) / stepDeg);
+        march(above, last + 1, 1);
+        march(above - 1, -last - 1, -1);
+        List<RightingCurve.Row> rows = new ArrayList<>();
+        held.forEach((k, trial) -> rows.add(row(k * stepDeg, trial)));
+        return new RightingCurve(
+                new RightingCurve.Attitude(Math.toDegrees(restHeel), trimDeg(equilibrium)),
+                rows,
+                summary(above, last),
+                DeckEdge.of(condition).flatMap(edge -> under(edge, above)),
+                highest()
+                        .flatMap(piece -> under(piece.displacer().orElseThrow().highestMm(Vector3D.PLUS_K), above)
+                                .map(deg -> new RightingCurve.TopUnder(piece.id(), deg))),
+                findings);
+    }
+
+    private void march(int from, int end, int way) {
+        Trial near = equilibrium;
+        for (int k = from; k != end; k += way) {
+            Optional<Trial> next = HeldList.held(condition, Math.toRadians(k * stepDeg), near);
+            if (next.isPresent()) {
+                if (jumps(near, next.get())) {
+                    findings.add(Finding.of(
+                            Code.TRIM_JUMPS,
+                            new Place.Whole(),
+                            "heelDeg",
+                            k * stepDeg,
+                            "fromTrimDeg",
+                            trimDeg(near),
+                            "toTrimDeg",
+                            trimDeg(next.get())));
+                }
+                near = next.get();
+                held.put(k, near);
+            }
+        }
+    }
+
+    private static boolean jumps(Trial from, Trial to) {
+        return Math.abs(trimDeg(to) - trimDeg(from)) > TRIM_JUMP_DEG;
+    }
+
+    private RightingCurve.Row row(double heelDeg, Trial trial) {
+        double gz = gz(trial);
+        return new RightingCurve.Row(heelDeg, trimDeg(trial), gz, gz * trial.massG());
+    }
+
+    /** The lever in mm: (G − B) · ∂n/∂φ, and ∂n/∂φ is the plane's port axis times cos θ. */
+    private static double gz(Trial trial) {
+        double cosTrim = Math.cos(Math.toRadians(trimDeg(trial)));
+        return trial.reducedSlopePort() / trial.massG() * cosTrim;
+    }
+
+    private static double heel(Trial trial) {
+        return Math.toRadians(Equilibrium.heelDeg(trial.plane().up()));
+    }
+
+    /** A list beyond 180° to starboard, where the angle itself begins anew at −180°. */
+    private double toStarboard(double heel) {
+        return heel < restHeel - ANGLE ? heel + 2 * Math.PI : heel;
+    }
+
+    private static double trimDeg(Trial trial) {
+        return Equilibrium.trimDeg(trial.plane().up());
+    }
+
+    private RightingCurve.Summary summary(int above, int last) {
+        Trial before = equilibrium;
+        Trial highest = equilibrium;
+        double area = 0;
+        for (int k = above; k <= last; k++) {
+            Trial next = held.get(k);
+            if (next == null) {
+                return summary(before, highest, area, true);
+            }
+            if (gz(next) <= 0 && toStarboard(heel(next)) - restHeel > ANGLE) {
+                Trial end = vanishing(before, next);
+                return summary(end, highest, area + area(before, end), false);
+            }
+            area += area(before, next);
+            before = next;
+            highest = gz(next) > gz(highest) ? next : highest;
+        }
+        return summary(before, highest, area, false);
+    }
+
+    private RightingCurve.Summary summary(Trial end, Trial highest, double area, boolean endsWithoutTrim) {
+        double endHeel = toStarboard(heel(end));
+        double step = Math.toRadians(stepDeg);
+        double greatest = gz(highest);
+        double at = toStarboard(heel(highest));
+        double low = Math.max(restHeel, at - step);
+        double high = Math.min(endHeel, at + step);
+        if (high > low) {
+            UnivariatePointValuePair peak = new BrentOptimizer(1e-9, ANGLE)
+                    .optimize(
+                            GoalType.MAXIMIZE,
+                            new MaxEval(100),
+                            new SearchInterval(low, high, at),
+                            new UnivariateObjectiveFunction(
+                                    heel -> gzAt(heel, highest).orElse(Double.NEGATIVE_INFINITY)));
+            if (peak.getValue() > greatest) {
+                greatest = peak.getValue();
+                at = peak.getPoint();
+            }
+        }
+        return new RightingCurve.Summary(
+                Math.toDegrees(endHeel - restHeel), greatest, Math.toDegrees(at), area, endsWithoutTrim);
+    }
+
+    /** Difference of e*, or, where the trim went over, the trapezoid: the fall in between does not right her. */
+    private double area(Trial from, Trial to) {
+        if (jumps(from, to)) {
+            return 0.5 * (gz(from) + gz(to)) * (toStarboard(heel(to)) - toStarboard(heel(from)));
+        }
+        return to.potentialHeightMm() - from.potentialHeightMm();
+    }
+
+    private Optional<Double> gzAt(double heel, Trial near) {
+        return HeldList.held(condition, heel, near).map(RightingSearch::gz);
+    }
+
+    /** Where the lever is zero between two lists. */
+    private Trial vanishing(Trial positive, Trial negative) {
+        return root(positive, negative, RightingSearch::gz);
+    }
+
+    /** Between a list where a quantity is positive and one where it is not: where it vanishes. */
+    private Trial root(Trial positive, Trial negative, ToDoubleFunction<Trial> quantity) {
+        Trial good = positive;
+        Trial bad = negative;
+        while (toStarboard(heel(bad)) - toStarboard(heel(good)) > ANGLE) {
+            double g = quantity.applyAsDouble(good);
+            double b = quantity.applyAsDouble(bad);
+            // The secant, kept a little off both ends so that each turn narrows the interval.
+            double share = g > b ? Math.min(0.95, Math.max(0.05, g / (g - b))) : 0.5;
+            double from = toStarboard(heel(good));
+            double heel = from + share * (toStarboard(heel(bad)) - from);
+            Optional<Trial> middle = HeldList.held(condition, heel, share < 0.5 ? good : bad);
+            if (middle.isEmpty()) {
+                return good;
+            }
+            if (quantity.applyAsDouble(middle.get()) > 0) {
+                good = middle.get();
+            } else {
+                bad = middle.get();
+            }
+        }
+        return bad;
+    }
+
+    /** List to starboard at which a point of the boat goes under. */
+    private Optional<Double> under(Vector3D point, int above) {
+        ToDoubleFunction<Trial> height =
+                t -> t.plane().up().dotProduct(point) - t.plane().heightMm();
+        Trial before = equilibrium;
+        if (height.applyAsDouble(before) <= 0) {
+            return Optional.of(Math.toDegrees(restHeel));
+        }
+        for (Trial next : held.tailMap(above, true).values()) {
+            if (height.applyAsDouble(next) <= 0) {
+                return Optional.of(Math.toDegrees(toStarboard(heel(root(before, next, height)))));
+            }
+            before = next;
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Piece> highest() {
+        return condition.pieces().stream()
+                .filter(piece -> piece.displacer().isPresent())
+                .max(Comparator.comparingDouble(piece -> piece.displacer().get().topMm(Vector3D.PLUS_K)));
+    }
+}
