@@ -61,8 +61,8 @@ final class HeronHull {
         int middle = loft.points() - 1;
         int across = cells(8, fineness);
         int edge = middle - across;
-        int aft = Stations.first(stations, 503);
-        int fore = Stations.first(stations, 707);
+        int aft = Stations.first(stations, 484);
+        int fore = Stations.first(stations, 688);
         Patchwork patchwork = new Patchwork();
         loft.addOutward(patchwork, (i, j) -> j >= edge && i >= aft && i < fore);
         tower().addTo(patchwork, loft.deckLoop(aft, fore, edge), across, cells(2, fineness), cells(16, fineness));
@@ -70,7 +70,7 @@ final class HeronHull {
     }
 
     private static Tower tower() {
-        return new Tower(605, 92, 14.5, 0.12, x -> 25 + 33 * Curve.step(x, 556, 584), 2.2, 2.4);
+        return new Tower(586, 92, 14.5, 0.12, x -> 25 + 33 * Curve.step(x, 537, 565), 2.2, 2.4);
     }
 
     private static int cells(int count, double fineness) {
