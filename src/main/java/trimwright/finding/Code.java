@@ -241,6 +241,12 @@ public enum Code {
     /** The same tank more than once: {@code tank}. */
     FILL_TWICE(Severity.ERROR),
 
+    // Pictures and plots
+    /** The machine has no fonts, so that nothing can be lettered: {@code reason}. */
+    FONTS_MISSING(Severity.ERROR),
+    /** The name ends in no format that can be written: {@code found} (ending), {@code allowed} (list of endings). */
+    PICTURE_FORMAT_UNKNOWN(Severity.ERROR),
+
     // The dive
     /** No part of the boat is a tank. */
     DIVE_NO_TANK(Severity.ERROR),

@@ -26,11 +26,13 @@ public record WaterPlane(Vector3D up, double heightMm, Vector3D ahead, Vector3D 
      */
     public static WaterPlane of(Vector3D up, double heightMm) {
         Vector3D n = up.normalize();
-        Vector3D ahead = new Vector3D(1, Vector3D.PLUS_I, -n.getX(), n);
-        if (ahead.getNorm() < ON_END) {
-            ahead = new Vector3D(-Math.signum(n.getX()), Vector3D.PLUS_K, n.getZ() * Math.signum(n.getX()), n);
-        }
-        ahead = ahead.normalize();
+        double x = n.getX();
+        double level = Math.hypot(n.getY(), n.getZ());
+        // The x axis less its part along n, divided by its length, and without the difference 1 − x² that would lose
+        // digits on end.
+        Vector3D ahead = level < ON_END
+                ? new Vector3D(n.getZ(), 0, -x).normalize()
+                : new Vector3D(level, -x * n.getY() / level, -x * n.getZ() / level);
         return new WaterPlane(n, heightMm, ahead, n.crossProduct(ahead));
     }
 

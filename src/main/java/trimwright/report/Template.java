@@ -77,7 +77,12 @@ final class Template {
             if (!Double.isFinite(number)) {
                 return String.valueOf(number);
             }
-            return unit.isEmpty() ? Numbers.plain(number) : Numbers.brief(number) + unit;
+            if (unit.isEmpty()) {
+                return Numbers.plain(number);
+            }
+            // Nobody reads cubic millimetres.
+            double shown = name.endsWith("Mm3") ? number / 1000 : name.endsWith("Mm2") ? number / 100 : number;
+            return Numbers.brief(shown) + unit;
         }
         if (value instanceof Number) {
             return value + unit(name);
@@ -111,8 +116,8 @@ final class Template {
         units.put("GPerKg", " g/kg");
         units.put("GPerMm", " g/mm");
         units.put("Gmm", " g·mm");
-        units.put("Mm2", " mm²");
-        units.put("Mm3", " mm³");
+        units.put("Mm2", " cm²");
+        units.put("Mm3", " cm³");
         units.put("Cm2", " cm²");
         units.put("Cm3", " cm³");
         units.put("Mm", " mm");

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
+import java.util.stream.Collectors;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
@@ -18,6 +19,7 @@ import trimwright.finding.Place;
  */
 public final class Wording {
 
+    private static final String ADVICE = ".advice";
     private static final Properties SENTENCES = load();
 
     private Wording() {}
@@ -33,9 +35,20 @@ public final class Wording {
         return where.isEmpty() ? sentence(finding) : where + ": " + sentence(finding);
     }
 
-    /** The sentence alone. */
+    /** What was found and what to do, without the place. */
     public static String sentence(Finding finding) {
+        String advice = advice(finding.code());
+        return advice.isEmpty() ? fact(finding) : fact(finding) + " " + advice;
+    }
+
+    /** What was found, without the place and without what there is to say about all findings of its kind. */
+    public static String fact(Finding finding) {
         return template(finding.code()).fill(finding.values());
+    }
+
+    /** What there is to say about all findings of a kind, besides what each says; mostly empty. */
+    public static String advice(Code code) {
+        return SENTENCES.getProperty(code.name() + ADVICE, "");
     }
 
     /** The sentence of a code before its values are filled in. */
@@ -47,9 +60,11 @@ public final class Wording {
         return new Template(sentence);
     }
 
-    /** The names of all codes that have a sentence. */
+    /** The names of all codes that have a sentence or advice. */
     static Set<String> codes() {
-        return SENTENCES.stringPropertyNames();
+        return SENTENCES.stringPropertyNames().stream()
+                .map(name -> name.replace(ADVICE, ""))
+                .collect(Collectors.toSet());
     }
 
     /** Where a finding sits, for a person; empty for the whole. */

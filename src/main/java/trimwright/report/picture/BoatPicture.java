@@ -1,0 +1,94 @@
+package trimwright.report.picture;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.Boat;
+import trimwright.boat.PaintedLine;
+import trimwright.immersion.WaterPlane;
+import trimwright.statics.Condition;
+import trimwright.statics.Equilibrium;
+
+/**
+ * A picture of a boat as she lies in the water: from starboard and from ahead, side by side, the water level and the boat
+ * trimmed and listed as she is. Marks differ by shape and lines by dashes, so that it reads in black and white.
+ */
+public final class BoatPicture {
+
+    /** Least and greatest width that can be drawn, px. */
+    public static final int LEAST_WIDTH_PX = 600;
+
+    public static final int GREATEST_WIDTH_PX = 6000;
+
+    private BoatPicture() {}
+
+    /**
+     * What is to be drawn. Points in mm in the boat's frame; a missing one is left out.
+     *
+     * @param boat the boat with her fills as they are
+     * @param water where the water surface lies
+     * @param paintedLine the line she is meant to float on
+     * @param centreOfBuoyancyMm B
+     * @param centreOfGravityMm G
+     * @param metacentreMm the transverse metacentre M
+     * @param title what stands above the picture
+     * @param caption the verdict; broken into lines where needed, left out when blank
+     */
+    public record Scene(
+            Boat boat,
+            WaterPlane water,
+            Optional<PaintedLine> paintedLine,
+            Optional<Vector3D> centreOfBuoyancyMm,
+            Optional<Vector3D> centreOfGravityMm,
+            Optional<Vector3D> metacentreMm,
+            String title,
+            String caption) {
+
+        /** A boat at rest in an attitude that was solved for her. */
+        public static Scene of(Condition condition, Equilibrium at, String caption) {
+            // B and M lie on one plumb line, M by GM above G.
+            Vector3D metacentre = new Vector3D(
+                    1,
+                    at.centreOfBuoyancyMm(),
+                    at.gmTransverseMm() - at.bgMm(),
+                    at.plane().up());
+            return new Scene(
+                    condition.boat(),
+                    at.plane(),
+                    condition.boat().paintedLine(),
+                    Optional.of(at.centreOfBuoyancyMm()),
+                    Optional.of(at.centreOfGravityMm()),
+                    Optional.of(metacentre),
+                    condition.boat().name(),
+                    caption);
+        }
+    }
+
+    /**
+     * Draws the picture; the height follows from the boat.
+     *
+     * @param widthPx {@value #LEAST_WIDTH_PX}…{@value #GREATEST_WIDTH_PX}
+     * @throws IllegalArgumentException when the width is out of that range or the boat has nothing that could be drawn
+     * @throws trimwright.finding.UnusableInputException when the machine has no fonts
+     */
+    public static BufferedImage draw(Scene scene, int widthPx) {
+        if (widthPx < LEAST_WIDTH_PX || widthPx > GREATEST_WIDTH_PX) {
+            throw new IllegalArgumentException("width " + widthPx + " px");
+        }
+        PictureModel model = PictureModel.of(scene);
+        PictureLayout layout = PictureLayout.of(model, widthPx);
+        BufferedImage image = new BufferedImage(widthPx, layout.heightPx(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        Lettering.smooth(g);
+        g.setColor(Color.WHITE);
+        g.fillRect(0, 0, image.getWidth(), image.getHeight());
+        layout.heading().draw(g);
+        new PicturePanel(model, layout, layout.side()).draw(g);
+        new PicturePanel(model, layout, layout.front()).draw(g);
+        layout.key().draw(g);
+        g.dispose();
+        return image;
+    }
+}
