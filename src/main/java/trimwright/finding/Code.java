@@ -109,6 +109,72 @@ public enum Code {
     /** Objects that only support the print were left out: {@code count}. */
     MESH_3MF_SUPPORTS_LEFT_OUT(Severity.NOTE),
 
+    // Soundness of meshes. Where several places are listed, each is a finding with its {@code index} from 1 and how
+    // many there
+    // are in {@code total}; only the first few are listed. Shells count from 1, triangles from 0.
+    /**
+     * A border of an open surface, the longest first: {@code index}, {@code total}, {@code edges}, {@code lengthMm}, {@code
+     * ring} (true when it closes upon itself), and over all borders {@code edgesInAll}, {@code lengthInAllMm}.
+     */
+    MESH_OPEN_LOOP(Severity.WARNING),
+    /** An edge on which more than two triangles meet: {@code index}, {@code total}, {@code triangles}. */
+    MESH_EDGE_OF_MANY(Severity.WARNING),
+    /** A triangle turned against its neighbours: {@code index}, {@code total}, {@code shell}. */
+    MESH_TRIANGLE_FLIPPED(Severity.WARNING),
+    /** The surface turns into its own other side, so that nothing is outside: {@code index}, {@code total}, {@code shell}. */
+    MESH_ONE_SIDED(Severity.WARNING),
+    /**
+     * A triangle with the vertices of an earlier one: {@code index}, {@code total}, {@code original}, {@code sameWay} (false
+     * when it is turned the other way), {@code sameWayTotal}.
+     */
+    MESH_TRIANGLE_DUPLICATE(Severity.WARNING),
+    /** A triangle that has a vertex twice, and so no area: {@code index}, {@code total}. */
+    MESH_TRIANGLE_VERTEX_TWICE(Severity.NOTE),
+    /** A triangle whose three vertices lie in a line: {@code index}, {@code total}. */
+    MESH_TRIANGLE_WITHOUT_AREA(Severity.NOTE),
+    /** More than one shell: {@code shells}, {@code closedShells}. */
+    MESH_SEVERAL_SHELLS(Severity.NOTE),
+    /** A closed shell that encloses nothing: {@code shell}, {@code areaMm2}, {@code volumeMm3}. */
+    MESH_SHELL_FLAT(Severity.WARNING),
+    /** A closed shell whose outside is inside: {@code index}, {@code total}, {@code shell}, {@code volumeMm3}. */
+    MESH_INSIDE_OUT(Severity.WARNING),
+    /**
+     * A shell inside another and turned against it, a hollow: {@code index}, {@code total}, {@code shell}, {@code inside},
+     * {@code volumeMm3} of the hollow.
+     */
+    MESH_CAVITY(Severity.NOTE),
+    /**
+     * A shell inside another and turned like it, whose volume counts twice: {@code index}, {@code total}, {@code shell},
+     * {@code inside}, {@code volumeMm3} that is counted twice.
+     */
+    MESH_COUNTED_TWICE(Severity.WARNING),
+    /**
+     * Two shells that run into each other: {@code index}, {@code total}, {@code shell}, {@code other}, {@code crossings} (pairs
+     * of triangles; 0 where only a point of one was found inside the other).
+     */
+    MESH_SHELLS_OVERLAP(Severity.WARNING),
+    /** Two triangles of one shell that cross: {@code index}, {@code total}, {@code shell}, {@code triangle}, {@code other}. */
+    MESH_CROSSES_ITSELF(Severity.WARNING),
+    /** Not every pair of near triangles was looked at for crossings: {@code pairsTested}, {@code pairs}. */
+    MESH_CROSSINGS_SAMPLED(Severity.NOTE),
+    /**
+     * A size that no model has: {@code longestMm}, {@code leastMm}, {@code mostMm}; the units that would make a model of it
+     * in {@code units}, and how long she then is in {@code lengthsMm}, in the same order.
+     */
+    MESH_SIZE_IMPLAUSIBLE(Severity.WARNING),
+    /** The build needs a closed, oriented surface: {@code build}, {@code closed}, {@code oriented}. */
+    MESH_BUILD_NEEDS_CLOSED(Severity.ERROR),
+    /**
+     * Declared as an outer surface, but looks like a wall with two surfaces: {@code build}, {@code wallMm}, {@code sign} ({@code
+     * volume}, {@code nested} or {@code rays}); where two nested shells told {@code shell}, {@code inside}; where rays told
+     * {@code raysOnWall}, {@code rays}.
+     */
+    MESH_LOOKS_LIKE_WALL(Severity.WARNING),
+    /** Declared as printed plastic, but looks like an outer surface alone: {@code build}, {@code wallMm} as it would be. */
+    MESH_LOOKS_LIKE_OUTER_SURFACE(Severity.WARNING),
+    /** A shell is asked for that the mesh does not have: {@code found}, {@code shells}. */
+    MESH_SHELL_MISSING(Severity.ERROR),
+
     // Reading a boat file. Places are JSON pointers; `line` (the line of the value, from 1) is among the values
     // wherever the
     // value stands in the file; `found` is the value as it is written, cut short when long.

@@ -30,9 +30,9 @@ final class VertexMerger {
         int mask = slots.length - 1;
         int slot = slotOf(x, y, z);
         while (slots[slot] != 0) {
-            int i = 3 * (slots[slot] - 1);
-            if (xyz[i] == x && xyz[i + 1] == y && xyz[i + 2] == z) {
-                return slots[slot] - 1;
+            int vertex = slots[slot] - 1;
+            if (isAt(vertex, x, y, z)) {
+                return vertex;
             }
             slot = (slot + 1) & mask;
         }
@@ -54,13 +54,18 @@ final class VertexMerger {
         return xyz.length == 3 * vertices ? xyz : Arrays.copyOf(xyz, 3 * vertices);
     }
 
+    private boolean isAt(int vertex, double x, double y, double z) {
+        return xyz[3 * vertex] == x && xyz[3 * vertex + 1] == y && xyz[3 * vertex + 2] == z;
+    }
+
     private int slotOf(double x, double y, double z) {
-        // Odd constants spread the bits upwards; the fold between the products lets every bit reach the top ones.
-        long h = Double.doubleToRawLongBits(x) * 0x9E3779B97F4A7C15L
-                + Double.doubleToRawLongBits(y) * 0xC2B2AE3D27D4EB4FL
-                + Double.doubleToRawLongBits(z) * 0x165667B19E3779F9L;
-        h = (h ^ (h >>> 32)) * 0xD6E8FEB86659FD93L;
-        return (int) (h >>> shift);
+        // Each coordinate is folded before the next comes in: in a plain sum of products the signs of two would cancel,
+        // and
+        // mirror images, of which hulls are full, would all meet in one slot.
+        long h = Double.doubleToRawLongBits(x) * 0x9E3779B97F4A7C15L;
+        h = ((h ^ (h >>> 32)) + Double.doubleToRawLongBits(y)) * 0xC2B2AE3D27D4EB4FL;
+        h = ((h ^ (h >>> 32)) + Double.doubleToRawLongBits(z)) * 0x165667B19E3779F9L;
+        return (int) ((h ^ (h >>> 32)) >>> shift);
     }
 
     private void allocate(int forVertices) {

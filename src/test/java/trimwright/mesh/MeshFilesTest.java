@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -93,6 +95,16 @@ class MeshFilesTest {
                 Code.FILE_MISSING, refusal(directory.resolve("none.stl")).get(0).code());
         assertEquals(Code.FILE_IS_DIRECTORY, refusal(directory).get(0).code());
         assertEquals(Code.FILE_EMPTY, refusal("a.stl", new byte[0]).get(0).code());
+    }
+
+    @Test
+    void aFileWithoutPermissionIsRefused() throws IOException {
+        Path path = Files.write(directory.resolve("a.stl"), Written.stlBinary("", BOX));
+        assumeTrue(path.toFile().setReadable(false), "this file system knows no permissions");
+        assumeFalse(Files.isReadable(path), "the superuser may read every file");
+        Finding finding = refusal(path).get(0);
+        assertEquals(Code.FILE_UNREADABLE, finding.code());
+        assertEquals("no permission to read", finding.values().get("reason"));
     }
 
     @Test

@@ -1,0 +1,236 @@
+package trimwright.mesh;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Which closed shells lie inside which, told by points on them: two shells that do not cross are either wholly inside or
+ * wholly outside each other. Shells that are partly inside each other although no two of their triangles cross (walls that lie
+ * in one plane) are found where one of the points happens to be inside.
+ */
+final class Nesting {
+
+    private static final int MOST_POINTS = 32;
+    private static final int MOST_POINTS_IN_ALL = 2_000_000;
+
+    private final TriangleMesh mesh;
+    private final Shells shells;
+    private final int[] parent;
+    private final int[] depth;
+    private final List<Overlap> overlaps = new ArrayList<>();
+
+    /** Two shells, the lower number first, and a point of one that lies in the other. */
+    record Overlap(int shell, int other, double x, double y, double z) {}
+
+    /**
+     * @param tolerance distance below which a point counts as lying on a triangle
+     */
+    Nesting(TriangleMesh mesh, Shells shells, double tolerance) {
+        this.mesh = mesh;
+        this.shells = shells;
+        parent = new int[shells.count() + 1];
+        depth = new int[shells.count() + 1];
+        if (shells.count() > 1) {
+            new Walk(tolerance).run();
+        }
+    }
+
+    /** The smallest shell around this one, or 0. */
+    int parent(int shell) {
+        return parent[shell];
+    }
+
+    /** How many shells lie around this one. */
+    int depth(int shell) {
+        return depth[shell];
+    }
+
+    /** Pairs of shells of which one has points inside and points outside the other. */
+    List<Overlap> overlaps() {
+        return overlaps;
+    }
+
+    private final class Walk implements Columns.Visitor {
+
+        private final double tolerance;
+        /** Made for the first point that needs them. */
+        private Columns columns;
+
+        private final BoxGrid boxes;
+        /** Of the point at hand, per shell: how often the shell winds around it, and whether it lies on the shell. */
+        private final int[] winding = new int[shells.count() + 1];
+
+        private final boolean[] touching = new boolean[shells.count() + 1];
+        private final IntList met = new IntList(16);
+        /** Of the shell at hand, per other shell: how many of its points are inside, and how many on it. */
+        private final int[] inside = new int[shells.count() + 1];
+
+        private final int[] on = new int[shells.count() + 1];
+        private final double[] insidePoint = new double[3 * (shells.count() + 1)];
+        private final IntList around = new IntList(16);
+        private final double[] box = new double[6];
+        private int shellAtHand;
+
+        Walk(double tolerance) {
+            this.tolerance = tolerance;
+            double sides = 0;
+            for (int shell = 1; shell <= shells.count(); shell++) {
+                sides += shells.bounds(shell).longestSide();
+            }
+            boxes = new BoxGrid(shells.count(), this::write, mesh.bounds(), sides / shells.count(), -1);
+        }
+
+        /** The box of a shell, from 0 here, wider by the tolerance. */
+        private void write(int index, double[] box) {
+            Bounds bounds = shells.bounds(index + 1);
+            box[0] = bounds.minX() - tolerance;
+            box[1] = bounds.minY() - tolerance;
+            box[2] = bounds.minZ() - tolerance;
+            box[3] = bounds.maxX() + tolerance;
+            box[4] = bounds.maxY() + tolerance;
+            box[5] = bounds.maxZ() + tolerance;
+        }
+
+        /** Whether the point is in the box of another closed shell, without which it cannot be in the shell. */
+        private boolean isInAnyBox(double x, double y, double z) {
+            int cell = boxes.cell(x, y, z);
+            for (int i = boxes.start(cell); i < boxes.start(cell + 1); i++) {
+                int other = boxes.entry(i) + 1;
+                if (other != shellAtHand && shells.isSolid(other)) {
+                    write(other - 1, box);
+                    if (x >= box[0] && y >= box[1] && z >= box[2] && x <= box[3] && y <= box[4] && z <= box[5]) {
+                        return true;
+                    }
+                }
+            }
+            return false;
+        }
+
+        void run() {
+            int points = Math.max(2, Math.min(MOST_POINTS, MOST_POINTS_IN_ALL / shells.count()));
+            int[][] triangles = samples(points / 2);
+            for (int shell = 1; shell <= shells.count(); shell++) {
+                if (shells.isSolid(shell)) {
+                    shellAtHand = shell;
+                    for (int t : triangles[shell]) {
+                        look(t);
+                    }
+                    conclude(2 * triangles[shell].length);
+                }
+            }
+        }
+
+        /** Of each shell the triangles to look at, spread evenly over it. */
+        private int[][] samples(int perShell) {
+            int[][] result = new int[shells.count() + 1][];
+            int[] seen = new int[shells.count() + 1];
+            for (int shell = 1; shell <= shells.count(); shell++) {
+                result[shell] = new int[Math.min(perShell, shells.triangles(shell))];
+            }
+            for (int t = 0; t < mesh.triangleCount(); t++) {
+                int shell = shells.shellOf(t);
+                if (shell == 0) {
+                    continue;
+                }
+                // The k-th of n samples is triangle ⌊k m / n⌋ of the m triangles of its shell.
+                int wanted = result[shell].length;
+                long m = shells.triangles(shell);
+                int k = (int) (((long) seen[shell] * wanted + m - 1) / m);
+                if (k < wanted && k * m / wanted == seen[shell]) {
+                    result[shell][k] = t;
+                }
+                seen[shell]++;
+            }
+            return result;
+        }
+
+        private void look(int t) {
+            double[] xyz = mesh.xyz();
+            int a = 3 * mesh.corners()[3 * t];
+            int b = 3 * mesh.corners()[3 * t + 1];
+            int c = 3 * mesh.corners()[3 * t + 2];
+            look(xyz[a], xyz[a + 1], xyz[a + 2]);
+            look(
+                    (xyz[a] + xyz[b] + xyz[c]) / 3,
+                    (xyz[a + 1] + xyz[b + 1] + xyz[c + 1]) / 3,
+                    (xyz[a + 2] + xyz[b + 2] + xyz[c + 2]) / 3);
+        }
+
+        private void look(double x, double y, double z) {
+            if (!isInAnyBox(x, y, z)) {
+                return;
+            }
+            if (columns == null) {
+                columns = new Columns(mesh, Columns.shortestAxis(mesh.bounds()), tolerance);
+            }
+            columns.visit(x, y, z, this);
+            for (int i = 0; i < met.size(); i++) {
+                int other = met.get(i);
+                if (touching[other] || winding[other] != 0) {
+                    if (inside[other] == 0 && on[other] == 0) {
+                        around.add(other);
+                    }
+                    if (touching[other]) {
+                        on[other]++;
+                    } else if (inside[other]++ == 0) {
+                        insidePoint[3 * other] = x;
+                        insidePoint[3 * other + 1] = y;
+                        insidePoint[3 * other + 2] = z;
+                    }
+                }
+                winding[other] = 0;
+                touching[other] = false;
+            }
+            met.truncate(0);
+        }
+
+        @Override
+        public void crosses(int triangle, int sense, double distance) {
+            int other = shells.shellOf(triangle);
+            // Above the point are the outsides that look up with the point behind them, and those that look down before
+            // it.
+            if (distance * sense < 0 && meets(other)) {
+                winding[other] += sense;
+            }
+        }
+
+        @Override
+        public void touches(int triangle) {
+            int other = shells.shellOf(triangle);
+            if (meets(other)) {
+                touching[other] = true;
+            }
+        }
+
+        private boolean meets(int other) {
+            if (other == 0 || other == shellAtHand || !shells.isSolid(other)) {
+                return false;
+            }
+            met.add(other);
+            return true;
+        }
+
+        private void conclude(int points) {
+            for (int i = 0; i < around.size(); i++) {
+                int other = around.get(i);
+                if (inside[other] > 0 && inside[other] + on[other] == points) {
+                    depth[shellAtHand]++;
+                    int best = parent[shellAtHand];
+                    if (best == 0 || Math.abs(shells.volume(other)) < Math.abs(shells.volume(best))) {
+                        parent[shellAtHand] = other;
+                    }
+                } else if (inside[other] > 0) {
+                    overlaps.add(new Overlap(
+                            Math.min(shellAtHand, other),
+                            Math.max(shellAtHand, other),
+                            insidePoint[3 * other],
+                            insidePoint[3 * other + 1],
+                            insidePoint[3 * other + 2]));
+                }
+                inside[other] = 0;
+                on[other] = 0;
+            }
+            around.truncate(0);
+        }
+    }
+}
