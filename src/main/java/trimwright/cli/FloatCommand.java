@@ -1,14 +1,33 @@
 package trimwright.cli;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import picocli.CommandLine.Model.OptionSpec;
+import trimwright.boat.Boat;
 import trimwright.file.LoadedBoat;
 import trimwright.finding.Finding;
+import trimwright.immersion.WaterPlane;
+import trimwright.report.FloatVerdict;
+import trimwright.report.picture.BoatPicture;
+import trimwright.report.picture.Pictures;
+import trimwright.statics.Condition;
 import trimwright.statics.Flotation;
 import trimwright.statics.FlotationFindings;
 
 /** Where she floats. */
 final class FloatCommand extends BoatCommand {
+
+    private static final int PICTURE_WIDTH_PX = 1600;
+
+    private final OptionSpec picture = option(
+            1,
+            "--picture",
+            "OUT.png",
+            Path.class,
+            "Draw her as she lies, from the side and from ahead, into a new file.");
+    private final OptionSpec overwrite = flag(2, "--overwrite", "Replace that file if it is there.");
 
     FloatCommand() {
         super(
@@ -18,6 +37,7 @@ final class FloatCommand extends BoatCommand {
                 "Examples:",
                 "  trimwright float heron.boat.json",
                 "  trimwright float heron.boat.json --water sea --fill mbt=0.5",
+                "  trimwright float heron.boat.json --picture heron.png",
                 "  trimwright float heron.boat.json --json",
                 "",
                 Cautions.HELP);
@@ -27,9 +47,37 @@ final class FloatCommand extends BoatCommand {
     Answer answer() {
         LoadedBoat loaded = load();
         Flotation flotation = Flotation.of(asToldTo(loaded));
+        if (picture.getValue() != null) {
+            Pictures.writePng(
+                    BoatPicture.draw(scene(flotation), PICTURE_WIDTH_PX), picture.getValue(), isGiven(overwrite));
+        }
         List<Finding> findings = Stream.concat(FlotationFindings.of(flotation).stream(), loaded.findings().stream())
                 .toList();
         return new Floated(flotation, findings);
+    }
+
+    private static BoatPicture.Scene scene(Flotation flotation) {
+        Condition condition = flotation.condition();
+        String verdict = FloatVerdict.of(flotation);
+        return flotation
+                .settled()
+                .map(rest -> BoatPicture.Scene.of(condition, rest, verdict))
+                .orElseGet(() -> goingDown(condition, verdict));
+    }
+
+    /** She goes down in no attitude of rest: upright and just under stands for all of them. */
+    private static BoatPicture.Scene goingDown(Condition condition, String verdict) {
+        Boat boat = condition.boat();
+        WaterPlane level = WaterPlane.level(0);
+        return new BoatPicture.Scene(
+                boat,
+                level.at(condition.topMm(level.up())),
+                boat.paintedLine(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                boat.name(),
+                verdict);
     }
 
     private record Floated(Flotation flotation, List<Finding> findings) implements Answer {

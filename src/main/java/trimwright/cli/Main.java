@@ -14,6 +14,8 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        // Pictures are drawn in memory; no command here opens a window.
+        System.setProperty("java.awt.headless", "true");
         PrintWriter out = writer(FileDescriptor.out, "stdout");
         PrintWriter err = writer(FileDescriptor.err, "stderr");
         int exitCode = run(out, err, args);

@@ -1,12 +1,17 @@
 package trimwright.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -187,6 +192,26 @@ class FloatCommandTest {
         Run text = Run.of("float", boat);
         assertTrue(text.out().contains("What to look at\n- "), text.out());
         assertEquals("", text.err());
+    }
+
+    @Test
+    void aPictureIsANewFileAndReplacesOneOnlyWhenTold() throws IOException {
+        Path boat = BoxBoat.upright(folder);
+        Path picture = folder.resolve("box.png");
+        assertEquals(ExitCode.DONE, Run.of("float", boat, "--picture", picture).exitCode());
+        assertEquals(1600, ImageIO.read(picture.toFile()).getWidth());
+        byte[] kept = "mine".getBytes(StandardCharsets.UTF_8);
+        Files.write(picture, kept);
+        Run refused = Run.json("float", boat, "--picture", picture);
+        assertEquals(ExitCode.UNUSABLE, refused.exitCode());
+        assertEquals("", refused.out());
+        assertTrue(refused.err().contains("there already"), refused.err());
+        assertArrayEquals(kept, Files.readAllBytes(picture));
+        assertEquals(
+                ExitCode.NO,
+                Run.of("float", BoxBoat.of(folder, 3300, "[200, 0, 24]", ""), "--picture", picture, "--overwrite")
+                        .exitCode());
+        assertEquals(1600, ImageIO.read(picture.toFile()).getWidth());
     }
 
     @Test
