@@ -49,7 +49,7 @@ final class FloatText {
                 .filter(Part::isTank)
                 .map(t -> t.id() + " " + Numbers.fixed(100 * t.fill(), 0) + " % full")
                 .collect(Collectors.joining(", "));
-        return water(boat.water()) + (tanks.isEmpty() ? "" : "; tank " + tanks);
+        return water(boat.water()) + (tanks.isEmpty() ? "" : "; tanks: " + tanks);
     }
 
     private static String water(Water water) {

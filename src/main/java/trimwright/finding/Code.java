@@ -16,7 +16,8 @@ public enum Code {
     FILE_EMPTY(Severity.ERROR),
 
     // Floating
-    /** Bow or stern lies further off the painted line than wanted: {@code bowMm}, {@code sternMm}, {@code allowedMm}. */
+    /** Bow or stern lies further off the painted line than wanted: {@code bowOffMm}, {@code
+     * sternOffMm} (positive where the water stands above the paint), {@code allowedMm}. */
     OFF_PAINTED_LINE(Severity.WARNING),
     /** She lists more than wanted: {@code listDeg}, {@code allowedDeg}. */
     LIST_BEYOND_TARGET(Severity.WARNING),

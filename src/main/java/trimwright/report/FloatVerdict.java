@@ -41,7 +41,7 @@ public final class FloatVerdict {
     }
 
     /** Where the water stands against the paint, as in "1.8 mm above the paint". */
-    public static String fromPaint(double offMm) {
+    private static String fromPaint(double offMm) {
         if (Numbers.roundsToZero(offMm, 1)) {
             return "on the paint";
         }
@@ -54,5 +54,13 @@ public final class FloatVerdict {
             return "";
         }
         return offMm > 0 ? " (too deep)" : " (too high)";
+    }
+
+    /** How the boat lies against her paint, as in "1.8 mm too deep". */
+    static String offPaint(double offMm) {
+        if (Numbers.roundsToZero(offMm, 1)) {
+            return "on the paint";
+        }
+        return Numbers.mm(Math.abs(offMm)) + (offMm > 0 ? " too deep" : " too high");
     }
 }

@@ -38,13 +38,10 @@ public final class Numbers {
         return size < GREAT && size > 1 / GREAT ? shortened.toPlainString() : shortened.toString();
     }
 
-    /** To a tenth, or to three digits that count where a tenth says too little. */
+    /** To a tenth, or to three digits that count where a tenth says too little; without trailing zeros. */
     public static String brief(double value) {
-        if (value == 0 || Math.abs(value) >= 9.95) {
-            return fixed(value, 1);
-        }
-        int leading = (int) Math.floor(Math.log10(Math.abs(value)));
-        return plain(rounded(value, 2 - leading).doubleValue());
+        int leading = value == 0 ? 0 : (int) Math.floor(Math.log10(Math.abs(value)));
+        return plain(rounded(value, Math.max(1, 2 - leading)).doubleValue());
     }
 
     /** A length to a tenth of a millimetre. */

@@ -15,7 +15,8 @@ import java.util.stream.Collectors;
  *
  * <ul>
  *   <li><code>{gmMm}</code> is the value of that name; a number whose name ends in a unit is rounded and followed by the unit. The
- *       angles {@code heelDeg} and {@code trimDeg}, {@code fromHeelDeg} and the like, are said in words: list 1.3° to port.
+ *       angles {@code heelDeg} and {@code trimDeg}, {@code fromHeelDeg} and the like, are said in words: list 1.3° to port; so is
+ *       {@code bowOffMm}: 1.8 mm too deep.
  *   <li><code>{count|triangle|triangles}</code> is a whole number followed by the word for one or for several.
  *   <li><code>[ up to {allowedMm}]</code> is left out when a value in it is missing or empty.
  * </ul>
@@ -72,6 +73,9 @@ final class Template {
             }
             if (name.equals("trimDeg") || name.endsWith("TrimDeg")) {
                 return AttitudeWords.trim(number);
+            }
+            if (name.endsWith("OffMm")) {
+                return FloatVerdict.offPaint(number);
             }
             String unit = unit(name);
             if (!Double.isFinite(number)) {

@@ -87,7 +87,7 @@ public final class FlotationFindings {
     private void againstPaint(PaintedOffset off) {
         targets.offLineMm().ifPresent(allowed -> {
             if (Math.max(Math.abs(off.bowMm()), Math.abs(off.sternMm())) > allowed) {
-                tell(Code.OFF_PAINTED_LINE, "bowMm", off.bowMm(), "sternMm", off.sternMm(), "allowedMm", allowed);
+                tell(Code.OFF_PAINTED_LINE, "bowOffMm", off.bowMm(), "sternOffMm", off.sternMm(), "allowedMm", allowed);
             }
         });
         targets.listDeg().ifPresent(allowed -> {

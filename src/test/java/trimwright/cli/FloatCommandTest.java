@@ -172,7 +172,7 @@ class FloatCommandTest {
                 1.0247630,
                 floated(boat, "--water", "sea").get("waterDensityGPerCm3").doubleValue(),
                 1e-7);
-        assertTrue(Run.of("float", boat, "--fill", "mbt=1").out().contains("tank mbt 100 % full"));
+        assertTrue(Run.of("float", boat, "--fill", "mbt=1").out().contains("tanks: mbt 100 % full"));
     }
 
     @Test

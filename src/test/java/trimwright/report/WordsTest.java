@@ -40,7 +40,16 @@ class WordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0,0.0", "12.345,12.3", "1.8349,1.83", "0.0123456,0.0123", "-0.5,-0.5", "9.96,10.0", "1234.56,1234.6"})
+    @CsvSource({
+        "0,0",
+        "12.345,12.3",
+        "1.8349,1.83",
+        "0.0123456,0.0123",
+        "-0.5,-0.5",
+        "9.96,9.96",
+        "20,20",
+        "1234.56,1234.6"
+    })
     void briefNumbersKeepThreeDigits(double value, String text) {
         assertEquals(text, Numbers.brief(value));
     }
