@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
+import trimwright.boat.DivePlan;
 import trimwright.boat.PaintedLine;
 import trimwright.boat.Part;
 import trimwright.boat.Targets;
@@ -61,11 +62,12 @@ final class BoatReader {
         List<Zone> zones = zones(boat);
         Targets targets =
                 boat.object("targets", Keys.TARGETS).map(BoatReader::targets).orElse(Targets.NONE);
+        Optional<DivePlan> divePlan = DiveReader.read(boat, drafts);
         if (document.errors() > 0) {
             throw unusable();
         }
         List<Part> parts = drafts.stream().map(d -> d.part().orElseThrow()).toList();
-        return new Boat(name, water.orElse(Water.FRESH), line, parts, zones, targets);
+        return new Boat(name, water.orElse(Water.FRESH), line, parts, zones, targets, divePlan);
     }
 
     private UnusableInputException unusable() {
@@ -140,7 +142,7 @@ final class BoatReader {
     }
 
     private static boolean isMassless(Part part) {
-        return part.weighedMassG().map(m -> m == 0).orElse(part.isTank());
+        return part.weighedMassG().map(m -> m == 0).orElse(part.isTank() || part.isAir());
     }
 
     private static List<Zone> zones(Fields boat) {

@@ -215,8 +215,13 @@ final class Fields {
 
     /** The objects of the array under a key; what is no object is reported and left out. */
     List<Fields> objects(String key, List<String> known) {
+        return objects(key, 0, known);
+    }
+
+    /** The same, of which there must be a few. */
+    List<Fields> objects(String key, int fewest, List<String> known) {
         List<Fields> objects = new ArrayList<>();
-        for (Element element : elements(key, 0, Integer.MAX_VALUE).orElse(List.of())) {
+        for (Element element : elements(key, fewest, Integer.MAX_VALUE).orElse(List.of())) {
             of(document, element.at(), element.node(), known).ifPresent(objects::add);
         }
         return objects;
@@ -243,6 +248,29 @@ final class Fields {
     private Optional<Vector3D> pointOf(List<Element> three) {
         Optional<List<Double>> numbers = numbersOf(three, Range.COORDINATE_MM);
         return numbers.map(n -> new Vector3D(n.get(0), n.get(1), n.get(2)));
+    }
+
+    /** A non-empty array of non-empty arrays of texts; empty when missing or wrong. */
+    Optional<List<List<String>>> groupsOfTexts(String key) {
+        Optional<List<Element>> groups = elements(key, 1, Integer.MAX_VALUE);
+        if (groups.isEmpty()) {
+            return Optional.empty();
+        }
+        int before = document.errors();
+        List<List<String>> all = new ArrayList<>();
+        for (Element group : groups.get()) {
+            List<String> texts = new ArrayList<>();
+            for (Element element :
+                    elements(group.at(), group.node(), 1, Integer.MAX_VALUE).orElse(List.of())) {
+                if (element.node().isTextual()) {
+                    texts.add(element.node().textValue());
+                } else {
+                    reportType(document, element.at(), element.node(), "string");
+                }
+            }
+            all.add(texts);
+        }
+        return document.errors() > before ? Optional.empty() : Optional.of(all);
     }
 
     /** An array of whole numbers of one range; empty when missing or wrong. */

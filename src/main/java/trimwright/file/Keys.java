@@ -14,13 +14,20 @@ import trimwright.boat.Kind;
  */
 final class Keys {
 
-    static final List<String> BOAT = List.of("version", "name", "water", "paintedLine", "parts", "zones", "targets");
+    static final List<String> BOAT =
+            List.of("version", "name", "water", "paintedLine", "parts", "zones", "targets", "dive");
     static final List<String> WATER = List.of("temperatureC", "salinityGPerKg", "densityGPerCm3");
     static final List<String> IMPORT = List.of("unit", "scale", "forward", "up", "moveMm", "shells");
     static final List<String> BOX = List.of("fromMm", "toMm");
     static final List<String> INFILL = List.of("wallMm", "percent", "floods");
     static final List<String> ZONE = List.of("id", "for", "box", "maxG", "mirror");
     static final List<String> TARGETS = List.of("bgMm", "gmMm", "residualG", "offLineMm", "listDeg", "divedTrimDeg");
+
+    static final List<String> DIVE = List.of("order", "schedule");
+    static final List<String> DIVE_STATE = List.of("fills");
+
+    /** The keys that say how a part gives way to the water. */
+    static final List<String> SOFTNESS = List.of("compressionPercentPerM", "softFoam", "uptakePercent");
 
     /** The keys of a part, and the kinds that take each. */
     private static final Map<String, Set<Kind>> PART = new LinkedHashMap<>();
@@ -36,9 +43,11 @@ final class Keys {
         Set<Kind> hull = EnumSet.of(Kind.HULL);
         Set<Kind> bodies = EnumSet.complementOf(EnumSet.of(Kind.HULL));
         Set<Kind> tank = EnumSet.of(Kind.TANK);
+        Set<Kind> heavy = EnumSet.complementOf(EnumSet.of(Kind.AIR));
+        Set<Kind> material = EnumSet.complementOf(EnumSet.of(Kind.TANK, Kind.AIR));
         PART.put("id", all);
         PART.put("kind", all);
-        PART.put("inside", all);
+        PART.put("inside", heavy);
         PART.put("mirror", all);
         PART.put("mesh", all);
         PART.put("import", all);
@@ -50,10 +59,13 @@ final class Keys {
         PART.put("build", hull);
         PART.put("thicknessMm", hull);
         PART.put("infill", hull);
-        PART.put("massG", all);
-        PART.put("densityGPerCm3", EnumSet.complementOf(EnumSet.of(Kind.TANK)));
-        PART.put("centreMm", all);
+        PART.put("massG", heavy);
+        PART.put("densityGPerCm3", material);
+        PART.put("centreMm", heavy);
         PART.put("fill", tank);
+        PART.put("compressionPercentPerM", material);
+        PART.put("softFoam", EnumSet.of(Kind.FOAM));
+        PART.put("uptakePercent", material);
     }
 
     private Keys() {}

@@ -10,6 +10,7 @@ import trimwright.boat.HullBuild;
 import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
 import trimwright.boat.Shape;
+import trimwright.boat.Softness;
 import trimwright.mesh.MeshImport;
 
 /** Writes a part as the boat file has it; keys whose value is the default are left out. */
@@ -36,6 +37,12 @@ public final class PartJson {
         if (part.mirror()) {
             node.put("mirror", true);
         }
+        Softness softness = part.softness();
+        softness.compressionPercentPerM().ifPresent(percent -> node.put("compressionPercentPerM", percent));
+        if (softness.softFoam()) {
+            node.put("softFoam", true);
+        }
+        softness.uptakePercent().ifPresent(percent -> node.put("uptakePercent", percent));
         return node;
     }
 

@@ -1,5 +1,6 @@
 package trimwright.file;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import trimwright.boat.Kind;
 import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
 import trimwright.boat.Shape;
+import trimwright.boat.Softness;
 import trimwright.finding.Code;
 
 /** Reads one part of the boat. */
@@ -99,22 +101,46 @@ final class PartReader {
         }
 
         Optional<Part> part(Optional<String> id, Optional<String> inside) {
-            Optional<Double> massG = fields.number("massG", Range.MASS_G);
+            Optional<Double> massG = takes("massG") ? fields.number("massG", Range.MASS_G) : Optional.empty();
             Optional<Double> density = takes("densityGPerCm3")
                     ? fields.number("densityGPerCm3", Range.DENSITY_G_PER_CM3)
                     : Optional.empty();
-            Optional<Vector3D> centre = fields.point("centreMm");
+            Optional<Vector3D> centre = takes("centreMm") ? fields.point("centreMm") : Optional.empty();
             boolean mirror = fields.flag("mirror");
             double fill =
                     takes("fill") ? fields.number("fill", Range.from(0, 1)).orElse(0.0) : 0;
             Optional<Shape> shape = kind == Kind.HULL ? hullShape() : shapes.body(fields, kind);
             Optional<HullBuild> hullBuild = build.flatMap(this::hullBuild);
             requireMass();
+            Softness softness = softness();
             if (fields.errorsInDocument() > errorsBefore || id.isEmpty()) {
                 return Optional.empty();
             }
             return Optional.of(
-                    new Part(id.get(), kind, shape, hullBuild, massG, density, centre, inside, mirror, fill));
+                    new Part(id.get(), kind, shape, hullBuild, massG, density, centre, inside, mirror, fill, softness));
+        }
+
+        /** How the part gives way to the water; one that stands inside another does not meet it. */
+        private Softness softness() {
+            List<String> present =
+                    fields.present(Keys.SOFTNESS).stream().filter(this::takes).toList();
+            if (fields.has("inside") && !present.isEmpty()) {
+                List<String> found = new ArrayList<>(present);
+                found.add(0, "inside");
+                fields.report(Code.KEYS_EXCLUDE, "found", found);
+            }
+            Optional<Double> compression = numberOf("compressionPercentPerM");
+            Optional<Double> uptake = numberOf("uptakePercent");
+            boolean softFoam = takes("softFoam") && fields.flag("softFoam");
+            if (softFoam && fields.has("compressionPercentPerM")) {
+                fields.report(Code.KEYS_EXCLUDE, "found", present);
+                return Softness.NONE;
+            }
+            return new Softness(compression, softFoam, uptake);
+        }
+
+        private Optional<Double> numberOf(String percentKey) {
+            return takes(percentKey) ? fields.number(percentKey, Range.from(0, 100)) : Optional.empty();
         }
 
         private Optional<Shape> hullShape() {
@@ -137,8 +163,11 @@ final class PartReader {
             }
         }
 
-        /** Every part needs a mass or what it is computed from. */
+        /** Every part but air needs a mass or what it is computed from. */
         private void requireMass() {
+            if (kind == Kind.AIR) {
+                return;
+            }
             boolean weighed = fields.hasOrMeans("massG");
             boolean dense = fields.hasOrMeans("densityGPerCm3");
             if (kind == Kind.TANK) {

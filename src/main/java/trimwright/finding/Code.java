@@ -317,8 +317,6 @@ public enum Code {
     // The dive
     /** No part of the boat is a tank. */
     DIVE_NO_TANK(Severity.ERROR),
-    /** The plan of the dive names a part that is no tank: {@code found}, {@code allowed} (list of ids). */
-    DIVE_TANK_UNKNOWN(Severity.ERROR),
     /** The plan of the dive lets no water in or out. */
     DIVE_MOVES_NO_WATER(Severity.ERROR),
     /** Too heavy to float before any water is let in: {@code deficitG}. */

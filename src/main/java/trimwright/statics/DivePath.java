@@ -73,7 +73,7 @@ final class DivePath {
         if (!named.isEmpty()) {
             throw new UnusableInputException(named.stream()
                     .map(id -> Finding.of(
-                            Code.DIVE_TANK_UNKNOWN,
+                            Code.FILL_OF_NO_TANK,
                             new Place.Whole(),
                             "found",
                             id,

@@ -30,6 +30,13 @@ final class RightFiles {
             part("\"kind\": \"ballast\", \"massG\": 10, \"densityGPerCm3\": 11.34, " + BAR),
             part("\"kind\": \"ballast\", \"massG\": 10, \"densityGPerCm3\": 11.34, \"centreMm\": [1, 2, 3]"),
             part("\"kind\": \"foam\", \"massG\": 10, \"mesh\": \"hull.stl\""),
+            part("\"kind\": \"foam\", \"massG\": 10, \"softFoam\": true, \"uptakePercent\": 2, " + BOX),
+            part("\"kind\": \"foam\", \"massG\": 10, \"softFoam\": false, \"compressionPercentPerM\": 0.03, " + BOX),
+            part("\"kind\": \"air\", \"mirror\": true, " + BOX),
+            part("\"kind\": \"tank\", " + BOX, "\"dive\": {\"order\": [[\"it\"]]}"),
+            part(
+                    "\"kind\": \"tank\", " + BOX,
+                    "\"dive\": {\"schedule\": [{\"fills\": {\"it\": 0.5}}, {\"fills\": {}}, {\"fills\": {\"it\": 1}}]}"),
             part("\"kind\": \"fitting\", \"massG\": 10, \"mesh\": \"hull.stl\", \"centreMm\": [1, 2, 3]"),
             part("\"kind\": \"fitting\", \"massG\": 10, \"centreMm\": [1, 2, 3], \"inside\": \"lead\""),
             "{\"water\": {\"densityGPerCm3\": 1.025}, \"version\": 1.0, \"parts\": ["
@@ -43,7 +50,11 @@ final class RightFiles {
 
     /** A boat of a container and one part more. */
     private static String part(String keys) {
-        return "{\"version\": 1, \"parts\": [{\"id\": \"lead\", \"kind\": \"cylinder\", \"massG\": 5, " + BOX
-                + "}, {\"id\": \"it\", " + keys + "}]}";
+        return part(keys, "\"name\": \"right\"");
+    }
+
+    private static String part(String keys, String boatKey) {
+        return "{\"version\": 1, " + boatKey + ", \"parts\": [{\"id\": \"lead\", \"kind\": \"cylinder\", \"massG\": 5, "
+                + BOX + "}, {\"id\": \"it\", " + keys + "}]}";
     }
 }

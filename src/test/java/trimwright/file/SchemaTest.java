@@ -63,6 +63,8 @@ class SchemaTest {
         assertEquals(new TreeSet<>(Keys.part()), keys("/$defs/part"));
         assertEquals(new TreeSet<>(Keys.ZONE), keys("/$defs/zone"));
         assertEquals(new TreeSet<>(Keys.TARGETS), keys("/$defs/targets"));
+        assertEquals(new TreeSet<>(Keys.DIVE), keys("/$defs/dive"));
+        assertEquals(new TreeSet<>(Keys.DIVE_STATE), keys("/$defs/dive/properties/schedule/items"));
     }
 
     @Test
@@ -77,7 +79,9 @@ class SchemaTest {
                 "/$defs/infill",
                 "/$defs/part",
                 "/$defs/zone",
-                "/$defs/targets")) {
+                "/$defs/targets",
+                "/$defs/dive",
+                "/$defs/dive/properties/schedule/items")) {
             for (String key : keys(object)) {
                 JsonNode property = text.at(object + "/properties/" + key);
                 JsonNode referred =

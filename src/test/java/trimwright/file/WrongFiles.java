@@ -169,7 +169,39 @@ final class WrongFiles {
             wrong(Code.NUMBER_OUT_OF_RANGE, "/targets/bgMm", with("\"bgMm\": 6", "\"bgMm\": -6")),
             wrong(Code.NUMBER_OUT_OF_RANGE, "/targets/listDeg", with("\"listDeg\": 0.3", "\"listDeg\": 91")),
             wrong(Code.WRONG_LENGTH, "/targets/residualG", with("[20, 40]", "[20]")),
-            unseen(Code.BAND_REVERSED, "/targets/residualG", with("[20, 40]", "[40, 20]")));
+            unseen(Code.BAND_REVERSED, "/targets/residualG", with("[20, 40]", "[40, 20]")),
+            // What gives way, trapped air, the dive
+            wrong(Code.NUMBER_OUT_OF_RANGE, "/parts/4/uptakePercent", foam("\"uptakePercent\": 101")),
+            wrong(Code.WRONG_TYPE, "/parts/4/softFoam", foam("\"softFoam\": 1")),
+            wrong(Code.KEYS_EXCLUDE, "/parts/4", foam("\"softFoam\": true, \"compressionPercentPerM\": 1")),
+            wrong(Code.KEYS_EXCLUDE, "/parts/5", with("\"massG\": 120", "\"massG\": 120, \"uptakePercent\": 1")),
+            wrong(Code.KEY_NOT_FOR_KIND, "/parts/3/softFoam", with(LEAD_BOX, LEAD_BOX + ", \"softFoam\": true")),
+            wrong(Code.KEY_NOT_FOR_KIND, "/parts/2/uptakePercent", with("\"fill\": 0.25", "\"uptakePercent\": 1")),
+            wrong(Code.KEY_NOT_FOR_KIND, "/parts/4/densityGPerCm3", with("\"kind\": \"foam\"", "\"kind\": \"air\"")),
+            wrong(
+                    Code.SHAPE_MISSING,
+                    "/parts/6",
+                    with(
+                            "{\"id\": \"propeller\", \"kind\": \"fitting\", \"centreMm\": [-5, 0, 20], \"massG\": 12, \"densityGPerCm3\": 8.5}",
+                            "{\"id\": \"air\", \"kind\": \"air\"}")),
+            wrong(Code.KEY_MISSING, "/dive", dive("")),
+            wrong(Code.KEYS_EXCLUDE, "/dive", dive("\"order\": [[\"mbt\"]], \"schedule\": []")),
+            wrong(Code.UNKNOWN_KEY, "/dive/orders", dive("\"orders\": [[\"mbt\"]]")),
+            wrong(Code.WRONG_TYPE, "/dive/order/0", dive("\"order\": [\"mbt\"]")),
+            wrong(Code.WRONG_TYPE, "/dive/order/0/0", dive("\"order\": [[1]]")),
+            wrong(Code.WRONG_LENGTH, "/dive/order", dive("\"order\": []")),
+            unseen(Code.FILL_OF_NO_TANK, "/dive/order", dive("\"order\": [[\"wtc\"]]")),
+            unseen(Code.FILL_TWICE, "/dive/order", dive("\"order\": [[\"mbt\"], [\"mbt\"]]")),
+            wrong(Code.WRONG_LENGTH, "/dive/schedule", dive("\"schedule\": [{\"fills\": {\"mbt\": 1}}]")),
+            wrong(Code.KEY_MISSING, "/dive/schedule/1", dive("\"schedule\": [{\"fills\": {\"mbt\": 1}}, {}]")),
+            wrong(
+                    Code.NUMBER_OUT_OF_RANGE,
+                    "/dive/schedule/0/fills/mbt",
+                    dive("\"schedule\": [{\"fills\": {\"mbt\": 2}}, {\"fills\": {}}]")),
+            unseen(
+                    Code.UNKNOWN_KEY,
+                    "/dive/schedule/0/fills/mbd",
+                    dive("\"schedule\": [{\"fills\": {\"mbd\": 1}}, {\"fills\": {}}]")));
 
     private WrongFiles() {}
 
@@ -179,6 +211,14 @@ final class WrongFiles {
 
     private static Wrong unseen(Code code, String pointer, String text) {
         return new Wrong(code, pointer, false, text);
+    }
+
+    private static String foam(String keys) {
+        return with("\"densityGPerCm3\": 0.030", "\"densityGPerCm3\": 0.030, " + keys);
+    }
+
+    private static String dive(String keys) {
+        return with("\"version\": 1,", "\"version\": 1, \"dive\": {" + keys + "},");
     }
 
     private static String water(String keys) {

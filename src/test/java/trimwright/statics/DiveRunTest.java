@@ -335,7 +335,7 @@ class DiveRunTest {
         Boat noTank = boat(part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)));
         assertEquals(Code.DIVE_NO_TANK, refused(noTank));
         Boat barge = barge(1600, 20, 0);
-        assertEquals(Code.DIVE_TANK_UNKNOWN, refused(barge.diving(DivePlan.inOrder(List.of(List.of("tnak"))))));
+        assertEquals(Code.FILL_OF_NO_TANK, refused(barge.diving(DivePlan.inOrder(List.of(List.of("tnak"))))));
         assertEquals(
                 Code.DIVE_MOVES_NO_WATER,
                 refused(barge.diving(new DivePlan(List.of(Map.of("tank", 0.5), Map.of("tank", 0.5))))));
