@@ -19,6 +19,16 @@ final class Steps {
         return 10 * power;
     }
 
+    /** The least step of an angle that is at least {@code least}: from 10° up one that divides a right angle. */
+    static double degreesAtLeast(double least) {
+        for (double degrees : new double[] {10, 15, 30, 45, 90}) {
+            if (least > 5 && degrees >= least) {
+                return degrees;
+            }
+        }
+        return atLeast(least);
+    }
+
     /** The greatest round number that is at most {@code most}, which is positive. */
     static double atMost(double most) {
         double power = Math.pow(10, Math.floor(Math.log10(most)));
