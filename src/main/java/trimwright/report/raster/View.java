@@ -1,7 +1,6 @@
 package trimwright.report.raster;
 
 import com.jme3.math.Matrix4f;
-import com.jme3.math.Quaternion;
 import com.jme3.math.Vector3f;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.mesh.TriangleMesh;
@@ -32,12 +31,29 @@ public final class View {
      * @param pxPerMm scale, positive
      */
     public static View of(Vector3D centreMm, Vector3D right, Vector3D up, double pxPerMm, double xPx, double yPx) {
-        Vector3D toViewer = right.crossProduct(up);
-        Quaternion turned = new Quaternion().fromAxes(single(right), single(up), single(toViewer));
-        Matrix4f turn = turned.inverse().toRotationMatrix(new Matrix4f());
-        float s = (float) pxPerMm;
-        Matrix4f screen = new Matrix4f(s, 0, 0, (float) xPx, 0, -s, 0, (float) yPx, 0, 0, -s, 0, 0, 0, 0, 1);
-        return new View(centreMm, pxPerMm, screen.mult(turn));
+        Vector3f across = single(right.scalarMultiply(pxPerMm));
+        Vector3f down = single(up.scalarMultiply(-pxPerMm));
+        Vector3f away = single(up.crossProduct(right).scalarMultiply(pxPerMm));
+        return new View(
+                centreMm,
+                pxPerMm,
+                new Matrix4f(
+                        across.x,
+                        across.y,
+                        across.z,
+                        (float) xPx,
+                        down.x,
+                        down.y,
+                        down.z,
+                        (float) yPx,
+                        away.x,
+                        away.y,
+                        away.z,
+                        0,
+                        0,
+                        0,
+                        0,
+                        1));
     }
 
     public double pxPerMm() {
