@@ -74,6 +74,12 @@ public record Part(
         return kind == Kind.HULL;
     }
 
+    /** The same part with another shape, weighed mass and centre. */
+    public Part withBody(Optional<Shape> newShape, Optional<Double> newMassG, Optional<Vector3D> newCentreMm) {
+        return new Part(
+                id, kind, newShape, build, newMassG, densityGPerCm3, newCentreMm, inside, mirror, fill, softness);
+    }
+
     /** The same part with another fill. */
     public Part withFill(double newFill) {
         return new Part(

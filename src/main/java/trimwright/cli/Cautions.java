@@ -13,5 +13,11 @@ final class Cautions {
             "A computed waterline: prove it in shallow water, with a line on the boat and the batteries"
                     + " sealed in. Not for craft that carry people.";
 
+    /** For the end of a ballast plan. */
+    static final String BALLAST =
+            "A computed plan: fit it in steps and prove it in shallow water, with a line on the boat. Lead is poisonous, above"
+                    + " all molten or as dust; wash your hands, and leave casting to those who know how. Not for craft that"
+                    + " carry people.";
+
     private Cautions() {}
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -107,6 +108,8 @@ final class JsonObject {
             writeNumber(generator, ((Number) value).doubleValue());
         } else if (value instanceof Number number) {
             generator.writeNumber(number.longValue());
+        } else if (value instanceof JsonNode node) {
+            generator.writeRawValue(node.toString());
         } else if (value instanceof Boolean truth) {
             generator.writeBoolean(truth);
         } else {

@@ -10,7 +10,12 @@ final class Trimwright implements Runnable {
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("trimwright");
 
     private Trimwright() {
-        List<AbstractCommand> commands = List.of(new FloatCommand(), new WaterlinesCommand(), new CompletionCommand());
+        List<AbstractCommand> commands = List.of(
+                new FloatCommand(),
+                new WaterlinesCommand(),
+                new BallastCommand(),
+                new SeatCommand(),
+                new CompletionCommand());
         AbstractCommand.addHelp(spec);
         spec.usageMessage()
                 .width(Page.WIDTH)

@@ -329,7 +329,37 @@ public enum Code {
      * ({@code toHeelDeg}, {@code toTrimDeg}). */
     FALLS_OVER(Severity.WARNING),
     /** Listed by {@code heelDeg} she goes over from one trim to another: {@code fromTrimDeg}, {@code toTrimDeg}. */
-    TRIM_JUMPS(Severity.WARNING);
+    TRIM_JUMPS(Severity.WARNING),
+
+    // The ballast plan and the seat
+    /** There is no painted line to plan for. */
+    PLAN_WITHOUT_LINE(Severity.ERROR),
+    /** There is no zone in which lead or foam may go. */
+    PLAN_WITHOUT_ZONES(Severity.ERROR),
+    /** There are zones for one of the two only: {@code missing} (the use that no zone is for). */
+    PLAN_ONE_MATERIAL(Severity.NOTE),
+    /** Nothing fits into the zone: {@code wholeCm3}. */
+    ZONE_WITHOUT_ROOM(Severity.WARNING),
+    /** Little of the zone is free: {@code freeCm3}, {@code wholeCm3}. */
+    ZONE_HARDLY_FREE(Severity.NOTE),
+    /** The hull is open, so where its inside ends is not known and the zone was taken as given. */
+    ZONE_TAKEN_AS_GIVEN(Severity.NOTE),
+    /** Least above greatest: {@code aim}, {@code leastG}, {@code greatestG}. */
+    AIM_BAND_REVERSED(Severity.ERROR),
+    /** An aim that is negative, zero where it must not be, or no number: {@code aim}, {@code found}. */
+    AIM_OUT_OF_RANGE(Severity.ERROR),
+    /** No lead or foam of that id that could be taken out: {@code found}, {@code allowed} (list of ids). */
+    NOT_REMOVABLE(Severity.ERROR),
+    /** No part of that id that could be moved: {@code found}, {@code allowed} (list of ids). */
+    NOT_MOVABLE(Severity.ERROR),
+    /** She sinks as she is, so there is no line and no dive to keep. */
+    NOTHING_TO_KEEP(Severity.ERROR),
+    /** A boat without a cylinder that is a round bar lying along x. */
+    NO_CYLINDER_TO_SEAT(Severity.ERROR),
+    /** A boat without a hull for the cylinder to lie in. */
+    NO_HULL_TO_SEAT_IN(Severity.ERROR),
+    /** A cylinder that does not lie along x: {@code part}. */
+    CYLINDER_NOT_ALONG(Severity.NOTE);
 
     private final Severity severity;
 

@@ -191,7 +191,7 @@ final class LinearProgramme {
                         new LinearConstraintSet(constraints),
                         goal,
                         new NonNegativeConstraint(true),
-                        PivotSelectionRule.BLAND);
+                        PivotSelectionRule.DANTZIG);
     }
 
     /** Each unknown is counted in its own upper bound, so that the table holds numbers near one. */

@@ -2,7 +2,6 @@ package trimwright.plan;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.Predicate;
 import trimwright.boat.Piece;
 import trimwright.immersion.Displacer;
 import trimwright.immersion.Immersion;
@@ -22,49 +21,52 @@ final class PlanBasis {
     final Wanted wanted;
     final WaterPlane surfaced;
     final WaterPlane dived;
-    /** The boat as she is, without what a plan may take out. */
+    /** The boat as she is. */
     final Influence boat;
 
     final double density;
-    /** Surfaced waterplane: area mm², second moments mm⁴ about its own centroid, free surfaces of the tanks as they are taken off. */
+    /** Surfaced waterplane, mm². */
     final double waterplaneMm2;
-
+    /** Second moments about its own centroid less the free surfaces in the tanks, mm⁴. */
     final double inertiaAheadMm4;
+
     final double inertiaPortMm4;
     final boolean dives;
 
-    private PlanBasis(
-            Condition condition, Wanted wanted, WaterPlane surfaced, WaterPlane dived, Predicate<Piece> stays) {
+    private PlanBasis(Condition condition, Wanted wanted, WaterPlane surfaced, WaterPlane dived, Influence boat) {
         this.condition = condition;
         this.wanted = wanted;
         this.surfaced = surfaced;
         this.dived = dived;
+        this.boat = boat;
         density = condition.densityGPerMm3();
         dives = condition.tankVolumeMm3() > 0;
         Immersion below = condition.below(surfaced);
-        waterplaneMm2 = below.waterplaneMm2();
         TankLoad now = condition.tankLoad(surfaced);
-        TankLoad full = condition.withAllTanksAt(1).tankLoad(surfaced);
+        waterplaneMm2 = below.waterplaneMm2();
         inertiaAheadMm4 = below.inertiaAheadMm4() - now.inertiaAheadMm4();
         inertiaPortMm4 = below.inertiaPortMm4() - now.inertiaPortMm4();
-        Influence sum = Influence.NOTHING;
-        for (Piece piece : condition.pieces()) {
-            if (stays.test(piece)) {
-                sum = sum.plus(Influence.ofPiece(piece, surfaced, dived));
-            }
-        }
-        sum = sum.plus(Influence.ofLoad(now.massG(), now.momentGmm()));
-        sum = sum.plus(Influence.ofTankWater(
-                full.massG() - now.massG(), full.momentGmm().subtract(now.momentGmm())));
-        boat = sum;
     }
 
     /**
      * @param surfaced the plane she is to lie on
-     * @param stays which pieces the plan leaves as they are
      */
-    static PlanBasis of(Condition condition, Wanted wanted, WaterPlane surfaced, Predicate<Piece> stays) {
-        return new PlanBasis(condition, wanted, surfaced, divedPlane(condition, wanted), stays);
+    static PlanBasis of(Condition condition, Wanted wanted, WaterPlane surfaced) {
+        WaterPlane dived = divedPlane(condition, wanted);
+        TankLoad now = condition.tankLoad(surfaced);
+        TankLoad full = condition.withAllTanksAt(1).tankLoad(surfaced);
+        Influence sum = Influence.ofLoad(now.massG(), now.momentGmm())
+                .plus(Influence.ofTankWater(
+                        full.massG() - now.massG(), full.momentGmm().subtract(now.momentGmm())));
+        for (Piece piece : condition.pieces()) {
+            sum = sum.plus(Influence.ofPiece(piece, surfaced, dived));
+        }
+        return new PlanBasis(condition, wanted, surfaced, dived, sum);
+    }
+
+    /** The same attitudes with other things on board. */
+    PlanBasis with(Influence other) {
+        return new PlanBasis(condition, wanted, surfaced, dived, other);
     }
 
     /** The level plane above which the wanted residual stands. */

@@ -1,6 +1,11 @@
 package trimwright.plan;
 
+import java.util.ArrayList;
+import java.util.List;
 import trimwright.boat.Targets;
+import trimwright.finding.Code;
+import trimwright.finding.Finding;
+import trimwright.finding.Place;
 
 /**
  * What a plan aims at, with nothing left open.
@@ -40,9 +45,37 @@ public record Wanted(
                 targets.divedTrimDeg().orElse(DIVED_TRIM_DEG));
     }
 
-    /** The same with another least BG. */
-    public Wanted withBgMm(double newBgMm) {
-        return new Wanted(newBgMm, gmMm, residualG, offLineMm, listDeg, divedTrimDeg);
+    Wanted withStability(double newBgMm, double newGmMm) {
+        return new Wanted(newBgMm, newGmMm, residualG, offLineMm, listDeg, divedTrimDeg);
+    }
+
+    /** Values that no boat can meet, or that contradict each other. */
+    List<Finding> contradictions() {
+        List<Finding> findings = new ArrayList<>();
+        check(findings, "residualG", residualG.least(), residualG.least() >= 0);
+        if (residualG.least() > residualG.greatest()) {
+            findings.add(Finding.of(
+                    Code.AIM_BAND_REVERSED,
+                    new Place.Whole(),
+                    "aim",
+                    "residualG",
+                    "leastG",
+                    residualG.least(),
+                    "greatestG",
+                    residualG.greatest()));
+        }
+        check(findings, "bgMm", bgMm, bgMm >= 0);
+        check(findings, "gmMm", gmMm, gmMm >= 0);
+        check(findings, "offLineMm", offLineMm, offLineMm > 0);
+        check(findings, "listDeg", listDeg, listDeg > 0);
+        check(findings, "divedTrimDeg", divedTrimDeg, divedTrimDeg > 0);
+        return findings;
+    }
+
+    private static void check(List<Finding> findings, String aim, double found, boolean good) {
+        if (!good || !Double.isFinite(found)) {
+            findings.add(Finding.of(Code.AIM_OUT_OF_RANGE, new Place.Whole(), "aim", aim, "found", found));
+        }
     }
 
     /** Middle of the residual band, g. */

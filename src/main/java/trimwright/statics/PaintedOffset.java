@@ -15,11 +15,21 @@ public record PaintedOffset(double bowMm, double sternMm, double listDeg) {
 
     /** The water plane must not stand upright in the boat's frame: its up direction needs a part along z. */
     public static PaintedOffset of(PaintedLine line, WaterPlane water) {
+        return between(line.plane(), line.foremostMm(), line.aftmostMm(), water);
+    }
+
+    /**
+     * How the water lies against any wanted plane.
+     *
+     * @param wanted the plane she is meant to float on
+     * @param foreMm a point of that plane at the bow
+     * @param aftMm a point of that plane at the stern
+     */
+    public static PaintedOffset between(WaterPlane wanted, Vector3D foreMm, Vector3D aftMm, WaterPlane water) {
         return new PaintedOffset(
-                aboveMm(water, line.foremostMm()),
-                aboveMm(water, line.aftmostMm()),
-                Equilibrium.heelDeg(water.up())
-                        - Equilibrium.heelDeg(line.plane().up()));
+                aboveMm(water, foreMm),
+                aboveMm(water, aftMm),
+                Equilibrium.heelDeg(water.up()) - Equilibrium.heelDeg(wanted.up()));
     }
 
     /** How far the water stands above the point, along the boat's z axis. */

@@ -1,0 +1,67 @@
+package trimwright.plan;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+
+/**
+ * Where the waterline can be painted: how much higher or lower than now, with the room and the tank at hand, and what each place demands.
+ *
+ * @param places the lines that were tried, from the lowest; only those that can be reached
+ */
+public record LineRange(List<Place> places) {
+
+    /** A line raised by some mm (negative: lowered), and the mass that must be added to float on it. */
+    public record Place(double raisedMm, double addedG) {}
+
+    private static final int HALVINGS = 6;
+
+    /**
+     * @param request the plan for the line as painted now
+     * @param mostMm how far up and down to look
+     * @param stepMm distance between lines
+     */
+    public static LineRange of(PlanRequest request, double mostMm, double stepMm) {
+        PlanRequest least = request.withGoal(Goal.LEAST_MASS);
+        List<Place> places = new ArrayList<>();
+        double reachable = Double.NaN;
+        for (double raised = -mostMm; raised <= mostMm + 1e-9; raised += stepMm) {
+            Place place = at(least, raised);
+            boolean before = !Double.isNaN(reachable);
+            if (place != null) {
+                if (!before && raised > -mostMm) {
+                    places.add(edge(least, raised, raised - stepMm, place));
+                }
+                places.add(place);
+                reachable = raised;
+            } else if (before && reachable == raised - stepMm) {
+                places.add(edge(least, reachable, raised, places.get(places.size() - 1)));
+                reachable = Double.NaN;
+            }
+        }
+        return new LineRange(List.copyOf(places));
+    }
+
+    private static Place edge(PlanRequest request, double reached, double missed, Place at) {
+        double good = reached;
+        double bad = missed;
+        Place best = at;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = 0.5 * (good + bad);
+            Place place = at(request, middle);
+            if (place != null) {
+                good = middle;
+                best = place;
+            } else {
+                bad = middle;
+            }
+        }
+        return best;
+    }
+
+    private static Place at(PlanRequest request, double raisedMm) {
+        Planner planner = Planner.of(request.withLineRaised(raisedMm), null);
+        Planner.Outline outline = planner.outline(List.of(), EnumSet.noneOf(Aim.class));
+        return outline.meetsAll() ? new Place(raisedMm, outline.addedG()) : null;
+    }
+}

@@ -1,0 +1,356 @@
+package trimwright.plan;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.immersion.Immersion;
+
+/**
+ * The plan as a linear programme (docs/statics.md, the ballast plan): at the two wanted attitudes everything that is chosen acts in proportion
+ * to its amount, so that floating on the line, diving level and standing up are rows.
+ */
+final class PlanModel {
+
+    /** Share of a tolerance that a plan may use up; the rest is kept for cutting and placing. */
+    private static final double USED_SHARE = 0.5;
+    /** The same when she is to lie on her line exactly: not zero, so that rounding in a row that nothing acts on does no harm. */
+    private static final double EXACT_SHARE = 1e-3;
+    /** GM or BG, mm, by which degrees are turned into moments where none is wanted: a boat with less has no attitude of her own. */
+    private static final double SOFTEST_MM = 1;
+    /** Share of a tolerance that counts as rounding. */
+    private static final double NOTHING = 1e-9;
+    /** Grams of cost for missing an aim by its whole tolerance: far above what any plan adds. */
+    private static final double MISS_COST = 1e5;
+
+    private final PlanBasis basis;
+    private final List<Choice> choices;
+    private final List<Unknown> unknowns;
+    private final List<Cap> caps;
+    private final Vector3D surfacedCentre;
+    private final Vector3D divedCentre;
+    private final double stiffnessTrim;
+    private final double stiffnessList;
+    private final Map<Aim, Double> shift = new EnumMap<>(Aim.class);
+
+    /** How strictly the surfaced line is held. */
+    enum Hold {
+        /** On the line exactly. */
+        EXACT,
+        /** Within half the tolerance. */
+        BAND
+    }
+
+    /**
+     * A limit on a weighted sum of the unknowns.
+     *
+     * @param name what it stands for
+     * @param weights one per unknown
+     */
+    record Cap(String name, double[] weights, double most) {}
+
+    PlanModel(PlanBasis basis, List<Choice> choices, List<Cap> caps) {
+        this.basis = basis;
+        this.choices = List.copyOf(choices);
+        this.unknowns = choices.stream().map(Choice::unknown).toList();
+        this.caps = List.copyOf(caps);
+        Immersion below = basis.condition.below(basis.surfaced);
+        surfacedCentre = below.centreOfFlotationMm();
+        divedCentre = basis.condition.volumeCentroidMm();
+        double weight = basis.boat.massG();
+        stiffnessTrim = Math.toRadians(basis.density * basis.inertiaAheadMm4);
+        stiffnessList = Math.toRadians(weight * Math.max(SOFTEST_MM, basis.wanted.gmMm()));
+    }
+
+    List<Choice> choices() {
+        return choices;
+    }
+
+    /** Mass of lead and foam that an answer adds, g. */
+    double addedG(double[] x) {
+        double sum = 0;
+        for (int i = 0; i < choices.size(); i++) {
+            sum += choices.get(i).grams() * x[i];
+        }
+        return sum;
+    }
+
+    List<Cap> caps() {
+        return caps;
+    }
+
+    /**
+     * Corrects an aim by what floating an earlier outcome showed: the model is a first-order one, the boat is not.
+     *
+     * @param aim which
+     * @param amount how much more is asked for, in the unit of the aim
+     */
+    void correct(Aim aim, double amount) {
+        shift.merge(aim, amount, Double::sum);
+    }
+
+    private double correction(Aim aim) {
+        return shift.getOrDefault(aim, 0.0);
+    }
+
+    /** The programme for a goal. */
+    LinearProgramme programme(Hold hold, Goal goal) {
+        double[] cost = new double[unknowns.size()];
+        for (int i = 0; i < cost.length; i++) {
+            Unknown u = unknowns.get(i);
+            // A trace of the mass keeps the firmest plan from adding what brings nothing.
+            cost[i] = goal.firmest() ? 1e-6 * u.costPerUnit() - uprighting(u.perUnit()) : u.costPerUnit();
+        }
+        LinearProgramme programme = new LinearProgramme(cost, most());
+        addRows(programme, hold, unknowns.size(), List.of());
+        return programme;
+    }
+
+    private double uprighting(Influence i) {
+        return basis.dives ? uprightingDived(i) : uprightingSurfaced(i);
+    }
+
+    /** BG dived and GM surfaced with these amounts, mm. */
+    record Stability(double bgMm, double gmMm) {}
+
+    Stability stability(double[] x) {
+        Influence sum = basis.boat;
+        for (int i = 0; i < unknowns.size(); i++) {
+            sum = sum.plus(unknowns.get(i).perUnit().times(x[i]));
+        }
+        return new Stability(
+                uprightingDived(sum) / (sum.massG() + sum.tankG()),
+                (uprightingSurfaced(sum) + basis.density * basis.inertiaPortMm4) / sum.massG());
+    }
+
+    /** The elastic programme: every aim named may give way at a price. With all of them it always has an answer. */
+    LinearProgramme elastic(Set<Aim> yielding) {
+        List<Slack> slacks = slacks(yielding);
+        int n = unknowns.size();
+        double[] cost = new double[n + slacks.size()];
+        double[] most = new double[cost.length];
+        for (int i = 0; i < n; i++) {
+            cost[i] = unknowns.get(i).costPerUnit();
+            most[i] = unknowns.get(i).most();
+        }
+        for (int k = 0; k < slacks.size(); k++) {
+            cost[n + k] = MISS_COST / tolerance(slacks.get(k).aim());
+            most[n + k] = Double.POSITIVE_INFINITY;
+        }
+        LinearProgramme programme = new LinearProgramme(cost, most);
+        addRows(programme, Hold.BAND, n, slacks);
+        return programme;
+    }
+
+    /** Which aims an answer of the elastic programme misses, and by how much. */
+    List<Miss> misses(double[] x, Set<Aim> yielding) {
+        List<Slack> slacks = slacks(yielding);
+        List<Miss> misses = new ArrayList<>();
+        for (int k = 0; k < slacks.size(); k++) {
+            Slack slack = slacks.get(k);
+            double amount = x[unknowns.size() + k];
+            if (amount > 1e-3 * tolerance(slack.aim())) {
+                misses.add(new Miss(slack.aim(), slack.sign() * amount));
+            }
+        }
+        return misses;
+    }
+
+    /** One direction in which an aim may give way. */
+    private record Slack(Aim aim, int sign) {}
+
+    private List<Slack> slacks(Set<Aim> yielding) {
+        List<Slack> slacks = new ArrayList<>();
+        for (Aim aim : Aim.values()) {
+            if (!yielding.contains(aim) || !basis.dives && aim.isDived()) {
+                continue;
+            }
+            slacks.add(new Slack(aim, -1));
+            if (aim != Aim.BG && aim != Aim.GM) {
+                slacks.add(new Slack(aim, 1));
+            }
+        }
+        return slacks;
+    }
+
+    /** How much of an aim a builder would let pass, in its unit. */
+    double tolerance(Aim aim) {
+        Wanted w = basis.wanted;
+        switch (aim) {
+            case LINE:
+                return w.offLineMm();
+            case TRIM:
+                return trimToleranceDeg();
+            case LIST:
+            case DIVED_LIST:
+                return w.listDeg();
+            case RESIDUAL:
+                return Math.max(
+                        1, 0.5 * (w.residualG().greatest() - w.residualG().least()));
+            case DIVED_TRIM:
+                return w.divedTrimDeg();
+            case BG:
+                return Math.max(1, w.bgMm() * 0.25);
+            default:
+                return Math.max(1, w.gmMm() * 0.25);
+        }
+    }
+
+    /** The trim that puts the ends of the painted line off it by the tolerance. */
+    private double trimToleranceDeg() {
+        double half = basis.condition
+                .boat()
+                .paintedLine()
+                .map(line -> 0.5 * line.foremostMm().distance(line.aftmostMm()))
+                .orElse(0.5 * basis.condition.lengthMm());
+        return Math.toDegrees(basis.wanted.offLineMm() / half);
+    }
+
+    private double[] most() {
+        return unknowns.stream().mapToDouble(Unknown::most).toArray();
+    }
+
+    private void addRows(LinearProgramme programme, Hold hold, int n, List<Slack> slacks) {
+        RowWriter rows = new RowWriter(programme, n, slacks);
+        for (Cap cap : caps) {
+            programme.row(
+                    cap.name(),
+                    Arrays.copyOf(cap.weights(), n + slacks.size()),
+                    LinearProgramme.Sense.AT_MOST,
+                    cap.most());
+        }
+        double share = hold == Hold.EXACT ? EXACT_SHARE : USED_SHARE;
+        Wanted w = basis.wanted;
+        double perMm = basis.density * basis.waterplaneMm2;
+        rows.band(Aim.LINE, this::force, perMm, correction(Aim.LINE), share * w.offLineMm());
+        rows.band(Aim.TRIM, this::trim, stiffnessTrim, correction(Aim.TRIM), share * trimToleranceDeg());
+        rows.band(Aim.LIST, this::list, stiffnessList, correction(Aim.LIST), share * w.listDeg());
+        double gm = w.gmMm() + correction(Aim.GM);
+        rows.least(
+                Aim.GM,
+                i -> uprightingSurfaced(i) - gm * i.massG(),
+                basis.boat.massG(),
+                -basis.density * basis.inertiaPortMm4);
+        if (!basis.dives) {
+            return;
+        }
+        double margin = 0.1 * (w.residualG().greatest() - w.residualG().least());
+        rows.least(Aim.RESIDUAL, this::residual, 1, w.residualG().least() + margin + correction(Aim.RESIDUAL));
+        rows.most(Aim.RESIDUAL, this::residual, 1, w.residualG().greatest() - margin + correction(Aim.RESIDUAL));
+        double bg = w.bgMm() + correction(Aim.BG);
+        double wet = basis.boat.massG() + basis.boat.tankG();
+        rows.least(Aim.BG, i -> uprightingDived(i) - bg * (i.massG() + i.tankG()), wet, 0);
+        double softest = Math.toRadians(wet * Math.max(SOFTEST_MM, w.bgMm()));
+        rows.band(Aim.DIVED_TRIM, this::divedTrim, softest, correction(Aim.DIVED_TRIM), USED_SHARE * w.divedTrimDeg());
+        rows.band(Aim.DIVED_LIST, this::divedList, softest, correction(Aim.DIVED_LIST), USED_SHARE * w.listDeg());
+    }
+
+    // What one unit adds to each row.
+
+    private double force(Influence i) {
+        return basis.density * i.surfacedMm3() - i.massG();
+    }
+
+    private Vector3D surfacedMoment(Influence i) {
+        return i.surfacedMoment()
+                .subtract(i.surfacedMm3(), surfacedCentre)
+                .scalarMultiply(basis.density)
+                .subtract(i.massMoment().subtract(i.massG(), surfacedCentre));
+    }
+
+    private double trim(Influence i) {
+        return basis.surfaced.ahead().dotProduct(surfacedMoment(i));
+    }
+
+    private double list(Influence i) {
+        return basis.surfaced.port().dotProduct(surfacedMoment(i));
+    }
+
+    private double uprightingSurfaced(Influence i) {
+        return basis.surfaced.up().dotProduct(surfacedMoment(i));
+    }
+
+    private double residual(Influence i) {
+        return basis.density * i.wholeMm3() - i.massG() - i.tankG();
+    }
+
+    private Vector3D wetMassMoment(Influence i) {
+        return i.massMoment().add(i.tankMoment()).subtract(i.massG() + i.tankG(), divedCentre);
+    }
+
+    private Vector3D divedMoment(Influence i) {
+        return i.divedMoment()
+                .subtract(i.divedMm3(), divedCentre)
+                .scalarMultiply(basis.density)
+                .subtract(wetMassMoment(i));
+    }
+
+    private double divedTrim(Influence i) {
+        return basis.dived.ahead().dotProduct(divedMoment(i));
+    }
+
+    private double divedList(Influence i) {
+        return basis.dived.port().dotProduct(divedMoment(i));
+    }
+
+    private double uprightingDived(Influence i) {
+        Vector3D moment = i.wholeMoment()
+                .subtract(i.wholeMm3(), divedCentre)
+                .scalarMultiply(basis.density)
+                .subtract(wetMassMoment(i));
+        return basis.dived.up().dotProduct(moment);
+    }
+
+    /** Writes rows: what the unknowns add, plus what the boat has, compared with a bound; slack in the unit of the aim. */
+    private final class RowWriter {
+
+        private final LinearProgramme programme;
+        private final int n;
+        private final List<Slack> slacks;
+
+        RowWriter(LinearProgramme programme, int n, List<Slack> slacks) {
+            this.programme = programme;
+            this.n = n;
+            this.slacks = slacks;
+        }
+
+        /** Held to the middle, within ± the width, both in the unit of the aim; {@code perUnit} of the row is one unit. */
+        void band(Aim aim, Effect effect, double perUnit, double middle, double width) {
+            row(aim, effect, perUnit, LinearProgramme.Sense.AT_LEAST, (middle - width) * perUnit);
+            row(aim, effect, perUnit, LinearProgramme.Sense.AT_MOST, (middle + width) * perUnit);
+        }
+
+        void least(Aim aim, Effect effect, double perUnit, double bound) {
+            row(aim, effect, perUnit, LinearProgramme.Sense.AT_LEAST, bound);
+        }
+
+        void most(Aim aim, Effect effect, double perUnit, double bound) {
+            row(aim, effect, perUnit, LinearProgramme.Sense.AT_MOST, bound);
+        }
+
+        private void row(Aim aim, Effect effect, double perUnit, LinearProgramme.Sense sense, double bound) {
+            double[] coefficients = new double[n + slacks.size()];
+            for (int i = 0; i < n; i++) {
+                double one = effect.of(unknowns.get(i).perUnit());
+                // What even the whole amount moves by less than rounding would only spoil the scale of the row.
+                boolean nothing = Math.abs(one) * unknowns.get(i).most() < NOTHING * tolerance(aim) * Math.abs(perUnit);
+                coefficients[i] = nothing ? 0 : one;
+            }
+            for (int k = 0; k < slacks.size(); k++) {
+                if (slacks.get(k).aim() == aim) {
+                    // Missed on the low side, the slack fills up what is wanting; on the high side it takes off.
+                    coefficients[n + k] = -slacks.get(k).sign() * perUnit;
+                }
+            }
+            programme.row(aim.key(), coefficients, sense, bound - effect.of(basis.boat));
+        }
+    }
+
+    /** What something adds to a row, in the row's own unit. */
+    private interface Effect {
+        double of(Influence influence);
+    }
+}

@@ -1,0 +1,203 @@
+package trimwright.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.BoxShape;
+import trimwright.boat.Zone;
+import trimwright.immersion.WaterPlane;
+import trimwright.mesh.Bounds;
+
+/**
+ * Surveys one zone: upright columns on a grid of about 1 mm, their free stretches, and from them the free volume and the largest free
+ * box of each slice and layer.
+ */
+final class RoomSurvey {
+
+    private static final double STEP_MM = 1;
+    private static final int MOST_COLUMNS = 60_000;
+    private static final int MOST_SLICES = 16;
+    private static final double LEAST_SLICE_MM = 8;
+    private static final double LAYER_MM = 12;
+    private static final int MOST_LAYERS = 6;
+    /** A box less high or wide than this is not worth cutting. */
+    private static final double LEAST_SIDE_MM = 2.5;
+
+    private final Zone zone;
+    private final boolean twin;
+    private final Bounds box;
+    private final Inside inside;
+    private final List<Obstacle> obstacles;
+    private final WaterPlane line;
+
+    private final int slices;
+    private final int columnsX;
+    private final int columnsY;
+    private final double stepX;
+    private final double stepY;
+    private final Stretches[] free;
+
+    RoomSurvey(Zone zone, boolean twin, Bounds box, Inside inside, List<Obstacle> obstacles, WaterPlane line) {
+        this.zone = zone;
+        this.twin = twin;
+        this.box = box;
+        this.inside = inside;
+        this.obstacles = obstacles;
+        this.line = line;
+        slices = (int) Math.max(1, Math.min(MOST_SLICES, Math.floor(box.sizeX() / LEAST_SLICE_MM)));
+        double step = Math.max(STEP_MM, Math.sqrt(box.sizeX() * box.sizeY() / MOST_COLUMNS));
+        int perSlice = (int) Math.max(2, Math.ceil(box.sizeX() / slices / step));
+        columnsX = slices * perSlice;
+        columnsY = (int) Math.max(2, Math.ceil(box.sizeY() / step));
+        stepX = box.sizeX() / columnsX;
+        stepY = box.sizeY() / columnsY;
+        free = new Stretches[columnsX * columnsY];
+    }
+
+    Room survey() {
+        double[] below = new double[2];
+        double[] above = new double[2];
+        Vector3D moment = Vector3D.ZERO;
+        double[] sliceSums = new double[slices];
+        double area = stepX * stepY;
+        for (int i = 0; i < columnsX; i++) {
+            for (int j = 0; j < columnsY; j++) {
+                double x = box.minX() + (i + 0.5) * stepX;
+                double y = box.minY() + (j + 0.5) * stepY;
+                Stretches column = column(x, y);
+                free[i * columnsY + j] = column;
+                double surface = Room.heightAt(line, x, y);
+                for (int k = 0; k < column.count(); k++) {
+                    double low = column.low(k);
+                    double high = column.high(k);
+                    double wet = Math.max(0, Math.min(high, surface) - low);
+                    below[i + j & 1] += area * wet;
+                    above[i + j & 1] += area * (high - low - wet);
+                    sliceSums[i / (columnsX / slices)] += area * (high - low);
+                    moment = moment.add(area * (high - low), new Vector3D(x, y, 0.5 * (low + high)));
+                }
+            }
+        }
+        double volume = below[0] + below[1] + above[0] + above[1];
+        Vector3D centroid = volume > 0
+                ? moment.scalarMultiply(1 / volume)
+                : new Vector3D(box.centreX(), box.centreY(), box.centreZ());
+        double error = Math.abs(below[0] + above[0] - below[1] - above[1]);
+        List<Room.Slice> parts = new ArrayList<>();
+        for (int s = 0; s < slices; s++) {
+            parts.add(new Room.Slice(sliceX(s), sliceX(s + 1), sliceSums[s]));
+        }
+        return new Room(
+                zone,
+                twin,
+                cells(),
+                below[0] + below[1],
+                above[0] + above[1],
+                centroid,
+                error,
+                List.copyOf(parts),
+                inside.closed());
+    }
+
+    private double sliceX(int slice) {
+        return box.minX() + slice * box.sizeX() / slices;
+    }
+
+    private Stretches column(double x, double y) {
+        Stretches column = new Stretches();
+        column.add(box.minZ(), box.maxZ());
+        inside.keep(x, y, column);
+        for (Obstacle obstacle : obstacles) {
+            obstacle.block(x, y, column);
+        }
+        return column;
+    }
+
+    private List<RoomCell> cells() {
+        double[] surface = Room.heightsOver(line, box);
+        List<RoomCell> cells = new ArrayList<>();
+        int layer = 0;
+        double dry = Math.min(box.maxZ(), Math.max(box.minZ(), surface[1]));
+        double wet = Math.max(box.minZ(), Math.min(box.maxZ(), surface[0]));
+        layer = layers(cells, layer, box.minZ(), wet, true);
+        layers(cells, layer, dry, box.maxZ(), false);
+        return List.copyOf(cells);
+    }
+
+    private int layers(List<RoomCell> cells, int firstLayer, double from, double to, boolean belowLine) {
+        if (to - from < LEAST_SIDE_MM) {
+            return firstLayer;
+        }
+        int count = (int) Math.max(1, Math.min(MOST_LAYERS, Math.round((to - from) / LAYER_MM)));
+        for (int k = 0; k < count; k++) {
+            double low = from + k * (to - from) / count;
+            double high = from + (k + 1) * (to - from) / count;
+            for (int s = 0; s < slices; s++) {
+                int layer = firstLayer + k;
+                int slice = s;
+                largestBox(s, low, high)
+                        .ifPresent(
+                                b -> cells.add(new RoomCell(zone.id(), zone.use(), twin, slice, layer, b, belowLine)));
+            }
+        }
+        return firstLayer + count;
+    }
+
+    /**
+     * The largest box of a slice's whole length that is free in every column, between two heights. It reaches from the first to the last
+     * of its columns, which keeps half a grid step from what is beyond.
+     */
+    private Optional<BoxShape> largestBox(int slice, double low, double high) {
+        int per = columnsX / slices;
+        double[] bottoms = new double[columnsY];
+        double[] tops = new double[columnsY];
+        for (int j = 0; j < columnsY; j++) {
+            bottoms[j] = low;
+            tops[j] = high;
+            for (int i = slice * per; i < (slice + 1) * per; i++) {
+                narrow(free[i * columnsY + j], j, bottoms, tops);
+            }
+        }
+        double best = 0;
+        double[] found = new double[4];
+        for (int from = 0; from < columnsY; from++) {
+            double bottom = low;
+            double top = high;
+            for (int to = from; to < columnsY; to++) {
+                bottom = Math.max(bottom, bottoms[to]);
+                top = Math.min(top, tops[to]);
+                if (top - bottom < LEAST_SIDE_MM) {
+                    break;
+                }
+                double y0 = from == 0 ? box.minY() : box.minY() + (from + 0.5) * stepY;
+                double y1 = to == columnsY - 1 ? box.maxY() : box.minY() + (to + 0.5) * stepY;
+                if (y1 - y0 >= LEAST_SIDE_MM && (y1 - y0) * (top - bottom) > best) {
+                    best = (y1 - y0) * (top - bottom);
+                    found = new double[] {y0, y1, bottom, top};
+                }
+            }
+        }
+        if (best == 0) {
+            return Optional.empty();
+        }
+        return Optional.of(new BoxShape(
+                new Vector3D(sliceX(slice), found[0], found[2]), new Vector3D(sliceX(slice + 1), found[1], found[3])));
+    }
+
+    /** Narrows a row of columns to its longest stretch that is free in one more column. */
+    private static void narrow(Stretches column, int j, double[] bottoms, double[] tops) {
+        double bottom = 0;
+        double top = 0;
+        for (int k = 0; k < column.count(); k++) {
+            double from = Math.max(bottoms[j], column.low(k));
+            double to = Math.min(tops[j], column.high(k));
+            if (to - from > top - bottom) {
+                bottom = from;
+                top = to;
+            }
+        }
+        bottoms[j] = bottom;
+        tops[j] = top;
+    }
+}

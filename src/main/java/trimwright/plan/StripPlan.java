@@ -1,0 +1,314 @@
+package trimwright.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.Boat;
+import trimwright.boat.Part;
+import trimwright.boat.Zone;
+import trimwright.statics.Equilibrium;
+import trimwright.statics.PaintedOffset;
+
+/**
+ * The second programme of a plan: amounts and places of a few strips. Sizes are rounded to what can be cut and cast, then the places are solved again;
+ * places are rounded one after the other, the strip that turns her most first, so that the lighter ones take up what is left.
+ */
+final class StripPlan {
+
+    /** Lead is weighed to this, g; foam cut to this length and everything placed to this, mm. */
+    private static final double LEAD_STEP_G = 1;
+
+    private static final double LENGTH_STEP_MM = 1;
+    /** Cost of moving a strip, per gram and mm: keeps places where the first programme had them unless it matters. */
+    private static final double MOVE_COST = 1e-4;
+
+    private static final int SIZE_PASSES = 3;
+
+    private final PlanBasis basis;
+    private final List<Strip> strips;
+    private final List<Removable> removables;
+    private final PlanRequest request;
+    private final Map<Aim, Double> learned = new EnumMap<>(Aim.class);
+    private Map<String, Double> removals = Map.of();
+    private List<Miss> misses = List.of();
+
+    StripPlan(PlanBasis basis, List<Strip> strips, List<Removable> removables, PlanRequest request) {
+        this.basis = basis;
+        this.strips = strips;
+        this.removables = removables;
+        this.request = request;
+    }
+
+    List<Miss> misses() {
+        return misses;
+    }
+
+    Map<String, Double> removals() {
+        return removals;
+    }
+
+    double massG(Zone.Use use) {
+        return strips.stream()
+                .filter(s -> s.use == use)
+                .mapToDouble(Strip::massG)
+                .sum();
+    }
+
+    double volumeMm3(Zone.Use use) {
+        return strips.stream()
+                .filter(s -> s.use == use)
+                .mapToDouble(Strip::volumeMm3)
+                .sum();
+    }
+
+    /** Sizes, places, rounding; false when the strips cannot meet the aims together. */
+    boolean solve() {
+        for (int pass = 0; pass < SIZE_PASSES; pass++) {
+            if (!solveSizes()) {
+                return false;
+            }
+        }
+        roundSizes();
+        return solvePlaces();
+    }
+
+    /**
+     * Amounts and shifts of all strips together, about their present places. Amounts are counted from what is there now, more and less being
+     * unknowns of their own, so that strips keep what the first programme gave them unless it matters.
+     */
+    private boolean solveSizes() {
+        List<Handle> handles = Handle.of(strips);
+        List<Choice> choices = new ArrayList<>();
+        for (Handle h : handles) {
+            choices.add(amount(h));
+        }
+        for (Handle h : handles) {
+            addShifts(choices, h);
+        }
+        removables.forEach(r -> choices.add(Choice.plain(r.unknown())));
+        List<PlanModel.Cap> caps = PlanLimits.of(request, choices);
+        caps.addAll(runCaps(handles, choices.size()));
+        LinearProgramme.Solution solution = solved(new PlanModel(basis, choices, caps), request.goal(), true);
+        if (solution == null) {
+            return false;
+        }
+        double[] x = solution.x();
+        for (Strip s : strips) {
+            double volume = 0;
+            double moment = 0;
+            for (int k = 0; k < handles.size(); k++) {
+                if (handles.get(k).strips().contains(s)) {
+                    volume += x[k];
+                    moment += x[handles.size() + 2 * k] - x[handles.size() + 2 * k + 1];
+                }
+            }
+            s.put(volume, volume > 0 ? s.centreXMm() + moment / volume : s.centreXMm());
+        }
+        Map<String, Double> taken = new LinkedHashMap<>();
+        for (int k = 0; k < removables.size(); k++) {
+            double share = x[3 * handles.size() + k];
+            if (share > 1e-6) {
+                taken.put(removables.get(k).part().id(), Math.min(1, share));
+            }
+        }
+        removals = taken;
+        return true;
+    }
+
+    /** One mm³ in each strip of the handle. */
+    private Choice amount(Handle h) {
+        Influence one = Influence.NOTHING;
+        List<Choice.Spot> spots = new ArrayList<>();
+        double most = Double.POSITIVE_INFINITY;
+        for (Strip s : h.strips()) {
+            one = one.plus(perMm3(s));
+            spots.add(new Choice.Spot(s.zone, s.use, s.twin));
+            most = Math.min(most, s.capacityMm3());
+        }
+        double density = h.strips().get(0).densityGPerMm3();
+        Unknown unknown = new Unknown(h.strips().get(0).zone, one, most, h.costFactor() * density * spots.size());
+        return new Choice(unknown, spots, density);
+    }
+
+    /** Each strip holds no more than its run, and moves no farther than its ends, however it is handled. */
+    private List<PlanModel.Cap> runCaps(List<Handle> handles, int unknowns) {
+        List<PlanModel.Cap> caps = new ArrayList<>();
+        for (Strip s : strips) {
+            double[] volume = new double[unknowns];
+            double[] ahead = new double[unknowns];
+            double[] astern = new double[unknowns];
+            int uses = 0;
+            for (int k = 0; k < handles.size(); k++) {
+                if (handles.get(k).strips().contains(s)) {
+                    volume[k] = 1;
+                    ahead[handles.size() + 2 * k] = 1;
+                    astern[handles.size() + 2 * k + 1] = 1;
+                    uses++;
+                }
+            }
+            if (uses > 1) {
+                caps.add(new PlanModel.Cap("run", volume, s.capacityMm3()));
+                caps.add(new PlanModel.Cap("run", ahead, roomAhead(s) * s.volumeMm3()));
+                caps.add(new PlanModel.Cap("run", astern, roomAstern(s) * s.volumeMm3()));
+            }
+        }
+        return caps;
+    }
+
+    private static double roomAhead(Strip s) {
+        return Math.max(0, s.foremostCentreMm() - s.centreXMm());
+    }
+
+    private static double roomAstern(Strip s) {
+        return Math.max(0, s.centreXMm() - s.aftmostCentreMm());
+    }
+
+    /** One mm³·mm of shift of each strip of the handle, ahead and astern. */
+    private void addShifts(List<Choice> choices, Handle h) {
+        Influence ahead = Influence.NOTHING;
+        double mostAhead = Double.POSITIVE_INFINITY;
+        double mostAstern = Double.POSITIVE_INFINITY;
+        double cost = 0;
+        for (Strip s : h.strips()) {
+            ahead = ahead.plus(perMm3(s).whenMoved(Vector3D.PLUS_I));
+            mostAhead = Math.min(mostAhead, roomAhead(s) * s.volumeMm3());
+            mostAstern = Math.min(mostAstern, roomAstern(s) * s.volumeMm3());
+            cost += h.costFactor() * MOVE_COST * Math.abs(s.densityGPerMm3() - 1e-3);
+        }
+        String name = h.strips().get(0).zone;
+        choices.add(Choice.plain(new Unknown(name, ahead, mostAhead, cost)));
+        choices.add(Choice.plain(new Unknown(name, ahead.times(-1), mostAstern, cost)));
+    }
+
+    private LinearProgramme.Solution solved(PlanModel model, Goal goal, boolean sizes) {
+        learned.forEach(model::correct);
+        for (PlanModel.Hold hold : PlanModel.Hold.values()) {
+            LinearProgramme.Solution solution = model.programme(hold, goal).solve();
+            if (solution.isOptimal()) {
+                return solution;
+            }
+        }
+        Set<Aim> all = EnumSet.allOf(Aim.class);
+        LinearProgramme.Solution elastic = model.elastic(all).solve();
+        if (!elastic.isOptimal()) {
+            return null;
+        }
+        misses = model.misses(elastic.x(), all);
+        return sizes ? null : elastic;
+    }
+
+    private void roundSizes() {
+        strips.removeIf(
+                s -> s.use == Zone.Use.BALLAST ? s.massG() < LEAD_STEP_G / 2 : s.lengthMm() < LENGTH_STEP_MM / 2);
+        for (Strip s : strips) {
+            double volume = s.use == Zone.Use.BALLAST
+                    ? Math.rint(s.massG() / LEAD_STEP_G) * LEAD_STEP_G / s.densityGPerMm3()
+                    : Math.rint(s.lengthMm() / LENGTH_STEP_MM) * LENGTH_STEP_MM * s.sectionMm2();
+            s.put(Math.min(volume, s.capacityMm3()), s.centreXMm());
+        }
+    }
+
+    /** Places with the sizes held; rounded one by one, the rest solved again after each. */
+    private boolean solvePlaces() {
+        List<Handle> open = new ArrayList<>(Handle.of(strips));
+        open.removeIf(h -> h.strips().size() == 1
+                && Handle.of(strips).stream()
+                        .anyMatch(o -> o.strips().size() == 2 && o.strips().containsAll(h.strips())));
+        open.sort(Comparator.comparing(h -> h.strips().get(0), StripMaker.HEAVIEST_FIRST));
+        while (!open.isEmpty()) {
+            List<Choice> choices = new ArrayList<>();
+            for (Handle h : open) {
+                addShifts(choices, h);
+            }
+            PlanModel model = new PlanModel(basis.with(built()), choices, List.of());
+            LinearProgramme.Solution solution = solved(model, Goal.LEAST_MASS, false);
+            if (solution == null) {
+                return false;
+            }
+            for (int i = 0; i < open.size(); i++) {
+                double moment = solution.x()[2 * i] - solution.x()[2 * i + 1];
+                for (Strip s : open.get(i).strips()) {
+                    s.put(s.volumeMm3(), s.centreXMm() + moment / s.volumeMm3());
+                }
+            }
+            for (Strip s : open.remove(0).strips()) {
+                double end = Math.rint((s.centreXMm() - s.lengthMm() / 2) / LENGTH_STEP_MM) * LENGTH_STEP_MM;
+                s.put(s.volumeMm3(), end + s.lengthMm() / 2);
+            }
+        }
+        return true;
+    }
+
+    /** The boat with strips and removals as they stand. */
+    private Influence built() {
+        Influence sum = basis.boat;
+        for (Strip s : strips) {
+            sum = sum.plus(perMm3(s).times(s.volumeMm3()));
+        }
+        for (Removable r : removables) {
+            sum = sum.plus(
+                    r.unknown().perUnit().times(removals.getOrDefault(r.part().id(), 0.0)));
+        }
+        return sum;
+    }
+
+    /** One mm³ of a strip, at its middle; the run is free of both planes, so that shares do not change along it. */
+    private Influence perMm3(Strip s) {
+        Influence whole = Influence.perMm3(s.run.solid(), s.densityGPerMm3(), basis.surfaced, basis.dived);
+        double middle = 0.5 * (s.run.fromMm().getX() + s.run.toMm().getX());
+        return whole.plus(whole.whenMoved(new Vector3D(s.centreXMm() - middle, 0, 0)));
+    }
+
+    /** Takes over what floating the outcome showed: the next round asks for as much more or less. */
+    void learn(BallastPlan plan) {
+        Wanted w = request.wanted();
+        plan.surfaced().settled().ifPresent(e -> {
+            PaintedOffset off = request.offset(e.plane());
+            double apart = request.foreMm().distance(request.aftMm());
+            learn(Aim.LINE, 0.5 * (off.bowMm() + off.sternMm()));
+            learn(Aim.TRIM, Math.toDegrees((off.bowMm() - off.sternMm()) / apart));
+            learn(Aim.LIST, -off.listDeg());
+            learn(Aim.GM, Math.max(0, w.gmMm() - e.gmTransverseMm()));
+        });
+        double residual = plan.surfaced().submerged().residualG();
+        if (plan.dived().isPresent()) {
+            learn(Aim.BG, Math.max(0, w.bgMm() - plan.surfaced().submerged().bgMm()));
+            learn(Aim.RESIDUAL, Math.max(0, w.residualG().least() - residual));
+            learn(Aim.RESIDUAL, Math.min(0, w.residualG().greatest() - residual));
+            plan.dived().get().settled().ifPresent(e -> learnDived(e));
+        }
+    }
+
+    private void learnDived(Equilibrium e) {
+        learn(Aim.DIVED_TRIM, -e.trimDeg() / 2);
+        learn(Aim.DIVED_LIST, -e.heelDeg() / 2);
+    }
+
+    private void learn(Aim aim, double amount) {
+        learned.merge(aim, amount, Double::sum);
+    }
+
+    /** The strips as parts, under ids that the boat does not use yet. */
+    List<Part> parts(Boat boat) {
+        Set<String> taken = boat.parts().stream().map(Part::id).collect(Collectors.toCollection(LinkedHashSet::new));
+        List<Part> parts = new ArrayList<>();
+        for (Strip s : strips) {
+            String what = s.use == Zone.Use.BALLAST ? "lead" : "foam";
+            String base = s.zone + " " + what + (s.twin ? " starboard" : "");
+            String id = base;
+            for (int n = 2; !taken.add(id); n++) {
+                id = base + " " + n;
+            }
+            parts.add(s.part(id));
+        }
+        return parts;
+    }
+}

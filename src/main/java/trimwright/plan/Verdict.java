@@ -1,0 +1,59 @@
+package trimwright.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trimwright.statics.Equilibrium;
+import trimwright.statics.Flotation;
+import trimwright.statics.PaintedOffset;
+
+/** Holds a floated boat against what was wanted. */
+final class Verdict {
+
+    private Verdict() {}
+
+    /** The aims that the boat as floated misses, each by how much; empty when she does all that was wanted. */
+    static List<Miss> misses(PlanRequest request, Flotation surfaced, Optional<Flotation> dived) {
+        List<Miss> misses = new ArrayList<>();
+        Wanted w = request.wanted();
+        if (surfaced.settled().isEmpty()) {
+            misses.add(new Miss(
+                    Aim.LINE, surfaced.reserveG() / surfaced.condition().massG()));
+            return misses;
+        }
+        Equilibrium afloat = surfaced.settled().get();
+        PaintedOffset off = request.offset(afloat.plane());
+        double worst = Math.abs(off.bowMm()) > Math.abs(off.sternMm()) ? off.bowMm() : off.sternMm();
+        beyond(misses, Aim.LINE, worst, w.offLineMm());
+        beyond(misses, Aim.LIST, off.listDeg(), w.listDeg());
+        below(misses, Aim.GM, afloat.gmTransverseMm(), w.gmMm());
+        if (dived.isEmpty()) {
+            return misses;
+        }
+        double residual = surfaced.submerged().residualG();
+        if (residual < w.residualG().least()) {
+            misses.add(new Miss(Aim.RESIDUAL, residual - w.residualG().least()));
+        } else if (residual > w.residualG().greatest()) {
+            misses.add(new Miss(Aim.RESIDUAL, residual - w.residualG().greatest()));
+        }
+        below(misses, Aim.BG, surfaced.submerged().bgMm(), w.bgMm());
+        if (dived.get().settled().isPresent()) {
+            Equilibrium down = dived.get().settled().get();
+            beyond(misses, Aim.DIVED_TRIM, down.trimDeg(), w.divedTrimDeg());
+            beyond(misses, Aim.DIVED_LIST, down.heelDeg(), w.divedTrimDeg());
+        }
+        return misses;
+    }
+
+    private static void beyond(List<Miss> misses, Aim aim, double value, double most) {
+        if (Math.abs(value) > most) {
+            misses.add(new Miss(aim, value - Math.copySign(most, value)));
+        }
+    }
+
+    private static void below(List<Miss> misses, Aim aim, double value, double least) {
+        if (value < least) {
+            misses.add(new Miss(aim, value - least));
+        }
+    }
+}

@@ -1,0 +1,160 @@
+package trimwright.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.Part;
+import trimwright.boat.Piece;
+import trimwright.boat.Zone;
+
+/** Looks for ways out of a plan that cannot be: each is tried by solving again with that one change allowed. */
+public final class WaysOut {
+
+    private static final double LINE_MOST_MM = 16;
+    /** How many times over the room may be filled when asking how much more is needed. */
+    private static final double MORE_ROOM = 20;
+    /** Cost of a unit of a change, in grams: so dear that as little as possible of it is used. */
+    private static final double DEAR = 1e4;
+
+    private final PlanRequest request;
+    private final Planner planner;
+    private final List<WayOut> found = new ArrayList<>();
+
+    private WaysOut(PlanRequest request, List<Room> rooms) {
+        this.request = request.withGoal(Goal.LEAST_MASS);
+        planner = Planner.of(this.request, rooms);
+    }
+
+    /** The ways out, the least effort first; empty when no single change helps. */
+    public static List<WayOut> of(PlanRequest request, List<Room> rooms) {
+        WaysOut search = new WaysOut(request, rooms);
+        if (search.planner.basis().dives) {
+            search.tankVolume();
+            search.tankShift();
+        }
+        search.line();
+        search.takeOut();
+        search.moreRoom(Zone.Use.BALLAST);
+        search.moreRoom(Zone.Use.FOAM);
+        for (Aim aim : Aim.values()) {
+            search.ease(aim);
+        }
+        search.found.sort(Comparator.comparingDouble(WayOut::effort));
+        return List.copyOf(search.found);
+    }
+
+    private void tankVolume() {
+        PlanBasis basis = planner.basis();
+        double tankMm3 = basis.condition.tankVolumeMm3();
+        Vector3D centre = tankCentre();
+        double perCm3 = 1000 * basis.density;
+        Influence one = Influence.ofTankWater(perCm3, centre.scalarMultiply(perCm3));
+        offer(WayOut.Kind.TANK_VOLUME, "", List.of(one, one.times(-1)), tankMm3 / 1000, tankMm3 / 1000 * 0.1);
+    }
+
+    private void tankShift() {
+        PlanBasis basis = planner.basis();
+        double mass = basis.density * basis.condition.tankVolumeMm3();
+        Influence one = Influence.ofTankWater(0, new Vector3D(mass, 0, 0));
+        offer(WayOut.Kind.TANK_SHIFT, "", List.of(one, one.times(-1)), basis.condition.lengthMm() / 4, 20);
+    }
+
+    private Vector3D tankCentre() {
+        Vector3D moment = Vector3D.ZERO;
+        double volume = 0;
+        for (Piece piece : planner.basis().condition.pieces()) {
+            if (piece.tankRoom().isPresent()) {
+                double own = piece.tankRoom().get().volumeMm3();
+                moment = moment.add(own, piece.tankRoom().get().centroidMm());
+                volume += own;
+            }
+        }
+        return moment.scalarMultiply(1 / volume);
+    }
+
+    /** Offers a change both ways and keeps the answer when it is enough. */
+    private void offer(WayOut.Kind kind, String subject, List<Influence> ways, double most, double easy) {
+        List<Choice> offered = ways.stream()
+                .map(i -> Choice.plain(new Unknown(kind.name(), i, most, DEAR)))
+                .toList();
+        Planner.Outline outline = planner.outline(offered, EnumSet.noneOf(Aim.class));
+        if (outline.meetsAll()) {
+            double[] x = outline.from(outline.model().choices().size() - 2);
+            add(kind, subject, x[0] - x[1], outline, easy);
+        }
+    }
+
+    private void add(WayOut.Kind kind, String subject, double amount, Planner.Outline outline, double easy) {
+        found.add(new WayOut(kind, subject, amount, outline.addedG(), Math.abs(amount) / easy));
+    }
+
+    private void line() {
+        for (int way : new int[] {1, -1}) {
+            double missed = 0;
+            for (double mm = 1; mm <= LINE_MOST_MM; mm *= 2) {
+                if (reaches(way * mm) != null) {
+                    double good = mm;
+                    while (good - missed > 0.1) {
+                        double middle = 0.5 * (good + missed);
+                        if (reaches(way * middle) != null) {
+                            good = middle;
+                        } else {
+                            missed = middle;
+                        }
+                    }
+                    found.add(reaches(way * good));
+                    break;
+                }
+                missed = mm;
+            }
+        }
+    }
+
+    private WayOut reaches(double raisedMm) {
+        Planner raised = Planner.of(request.withLineRaised(raisedMm), null);
+        Planner.Outline outline = raised.outline(List.of(), EnumSet.noneOf(Aim.class));
+        return outline.meetsAll()
+                ? new WayOut(WayOut.Kind.LINE_RAISED, "", raisedMm, outline.addedG(), Math.abs(raisedMm) / 3)
+                : null;
+    }
+
+    /** Lead and foam on board, one part at a time. */
+    private void takeOut() {
+        Set<String> already = request.removable();
+        for (Part part : request.boat().parts()) {
+            if (already.contains(part.id()) || !PlanRequest.canTakeOut(part)) {
+                continue;
+            }
+            Planner with = Planner.of(request.withRemovable(part.id()), planner.rooms());
+            Planner.Outline outline = with.outline(List.of(), EnumSet.noneOf(Aim.class));
+            if (outline.meetsAll()) {
+                double taken = with.takenOutG(outline, part);
+                add(WayOut.Kind.TAKEN_OUT, part.id(), taken, outline, Math.max(1, 0.2 * taken));
+            }
+        }
+    }
+
+    private void moreRoom(Zone.Use use) {
+        Planner.Beyond beyond = planner.beyond(use, MORE_ROOM);
+        if (beyond.missingMm3() > 0) {
+            String subject = use == Zone.Use.BALLAST ? "lead" : "foam";
+            add(WayOut.Kind.MORE_ROOM, subject, beyond.missingMm3() / 1000, beyond.outline(), 10);
+        }
+    }
+
+    private void ease(Aim aim) {
+        Planner.Outline outline = planner.outline(List.of(), EnumSet.of(aim));
+        if (outline.solution().isOptimal() && outline.misses().size() == 1) {
+            Miss miss = outline.misses().get(0);
+            add(
+                    WayOut.Kind.AIM_EASED,
+                    aim.key(),
+                    miss.amount(),
+                    outline,
+                    0.5 * outline.model().tolerance(aim));
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package trimwright.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.BarShape;
+import trimwright.boat.Boat;
+import trimwright.boat.BoxShape;
+import trimwright.boat.HullBuild;
+import trimwright.boat.Kind;
+import trimwright.boat.MeshShape;
+import trimwright.boat.PaintedLine;
+import trimwright.boat.Part;
+import trimwright.boat.Shape;
+import trimwright.boat.Targets;
+import trimwright.boat.Water;
+import trimwright.boat.Zone;
+import trimwright.mesh.MeshImport;
+import trimwright.mesh.Solids;
+import trimwright.mesh.TriangleMesh;
+
+/** Boats to plan for: a box-shaped submarine whose figures can be followed by hand. */
+final class PlanBoats {
+
+    private PlanBoats() {}
+
+    static Vector3D at(double x, double y, double z) {
+        return new Vector3D(x, y, z);
+    }
+
+    static BoxShape box(double x0, double y0, double z0, double x1, double y1, double z1) {
+        return new BoxShape(at(x0, y0, z0), at(x1, y1, z1));
+    }
+
+    static Part hull(String id, TriangleMesh mesh, HullBuild build, double densityGPerCm3) {
+        return new Part(
+                id,
+                Kind.HULL,
+                Optional.of(new MeshShape(id + ".stl", MeshImport.AS_IS, mesh)),
+                Optional.of(build),
+                Optional.empty(),
+                Optional.of(densityGPerCm3),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                0);
+    }
+
+    static Part weighed(String id, Kind kind, Shape shape, double massG, Vector3D centre) {
+        return new Part(
+                id,
+                kind,
+                Optional.of(shape),
+                Optional.empty(),
+                Optional.of(massG),
+                Optional.empty(),
+                Optional.of(centre),
+                Optional.empty(),
+                false,
+                0);
+    }
+
+    static Part tank(String id, String inside, Shape shape) {
+        return new Part(
+                id,
+                Kind.TANK,
+                Optional.of(shape),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(inside),
+                false,
+                0);
+    }
+
+    static Zone zone(String id, Zone.Use use, BoxShape box, boolean mirror) {
+        return new Zone(id, use, box, Optional.empty(), mirror);
+    }
+
+    /**
+     * A free-flooding box 800 × 120 × 110 mm of 1.5 mm with a tower, a cylinder of 76 mm and a tank in it; the line at 84 mm.
+     *
+     * @param tankMm length of the tank about x = 430
+     * @param cylinderG mass of the cylinder
+     * @param sideMm how far its centre of mass lies to port
+     */
+    static Boat submarine(double tankMm, double cylinderG, double sideMm) {
+        List<Part> parts = new ArrayList<>();
+        parts.add(hull("hull", Solids.box(0, -60, 0, 800, 60, 110), new HullBuild.Skin(1.5), 1.2));
+        parts.add(weighed("tower", Kind.FITTING, box(380, -12, 110, 460, 12, 150), 60, at(420, 0, 130)));
+        parts.add(weighed(
+                "wtc",
+                Kind.CYLINDER,
+                new BarShape(at(150, 0, 50), at(650, 0, 50), 76, BarShape.Ends.FLAT),
+                cylinderG,
+                at(395, sideMm, 46)));
+        parts.add(tank(
+                "tank",
+                "wtc",
+                new BarShape(at(430 - tankMm / 2, 0, 50), at(430 + tankMm / 2, 0, 50), 70, BarShape.Ends.FLAT)));
+        return new Boat(
+                "box submarine",
+                Water.FRESH,
+                Optional.of(new PaintedLine(List.of(at(20, 0, 84), at(780, 0, 84)))),
+                parts,
+                List.of(
+                        zone("keel", Zone.Use.BALLAST, box(60, -9, 2, 740, 9, 11), false),
+                        zone("saddle", Zone.Use.FOAM, box(60, 40, 40, 740, 57, 100), true)),
+                Targets.NONE);
+    }
+
+    static final Wanted WANTED = new Wanted(6, 4, new Targets.Band(20, 40), 0.5, 0.3, 1.5);
+
+    static PlanRequest request(Boat boat, Wanted wanted, Goal goal) {
+        return new PlanRequest(
+                boat,
+                boat.paintedLine().orElseThrow().plane(),
+                wanted,
+                goal,
+                PlanRequest.LEAD_G_PER_CM3,
+                PlanRequest.FOAM_G_PER_CM3,
+                Set.of());
+    }
+}

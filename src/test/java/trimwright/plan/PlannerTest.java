@@ -1,0 +1,253 @@
+package trimwright.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import trimwright.boat.Boat;
+import trimwright.boat.BoxShape;
+import trimwright.boat.Kind;
+import trimwright.boat.PaintedLine;
+import trimwright.boat.Part;
+import trimwright.boat.Targets;
+import trimwright.boat.Water;
+import trimwright.boat.Zone;
+import trimwright.statics.Equilibrium;
+import trimwright.statics.Flotation;
+
+/** Plans against problems solved by hand, and every plan against the nonlinear solver. */
+class PlannerTest {
+
+    /**
+     * A raft by hand: a watertight box 400 × 100 × 60 mm of 1300 g is to float at 40 mm in water of 1 g/cm³, which displaces 1600 cm³. A keel zone
+     * hangs under it. Lead of 11.34 g/cm³ in the water weighs (1 − 1/11.34) of its mass, so 300 g ÷ (1 − 1/11.34) = 329.01 g is needed; its
+     * centre must lie under the middle.
+     */
+    @Test
+    void leadUnderARaftByHand() {
+        Part raft = PlanBoats.weighed(
+                "raft", Kind.CYLINDER, PlanBoats.box(0, -50, 0, 400, 50, 60), 1300, PlanBoats.at(200, 0, 25));
+        Boat boat = new Boat(
+                "raft",
+                Water.ofDensity(1),
+                Optional.of(new PaintedLine(List.of(PlanBoats.at(0, 0, 40), PlanBoats.at(400, 0, 40)))),
+                List.of(raft),
+                List.of(PlanBoats.zone("under", Zone.Use.BALLAST, PlanBoats.box(50, -10, -12, 350, 10, 0), false)),
+                Targets.NONE);
+        BallastPlan plan = Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
+        assertTrue(plan.feasible());
+        // The line is held to a thousandth of its tolerance: 0.0005 mm of 40 g/mm.
+        assertEquals(300 / (1 - 1 / 11.34), plan.rounding().idealMassG(), 0.025);
+        // Cast to a gram.
+        assertEquals(300 / (1 - 1 / 11.34), plan.addedLeadG(), 0.5);
+        assertEquals(1, plan.pieces().size());
+        BoxShape piece = (BoxShape) plan.pieces().get(0).shape().orElseThrow();
+        assertEquals(200, 0.5 * (piece.fromMm().getX() + piece.toMm().getX()), 0.5);
+    }
+
+    /** Two foams against a trim, by hand: the raft's weight stands 10 mm forward of the middle, so the lead must stand aft by 1300 · 10 / 300 mm. */
+    @Test
+    void leadAgainstATrimByHand() {
+        Part raft = PlanBoats.weighed(
+                "raft", Kind.CYLINDER, PlanBoats.box(0, -50, 0, 400, 50, 60), 1300, PlanBoats.at(210, 0, 25));
+        Boat boat = new Boat(
+                "raft",
+                Water.ofDensity(1),
+                Optional.of(new PaintedLine(List.of(PlanBoats.at(0, 0, 40), PlanBoats.at(400, 0, 40)))),
+                List.of(raft),
+                List.of(PlanBoats.zone("under", Zone.Use.BALLAST, PlanBoats.box(20, -20, -12, 380, 20, 0), false)),
+                Targets.NONE);
+        BallastPlan plan = Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
+        assertTrue(plan.feasible());
+        BoxShape piece = (BoxShape) plan.pieces().get(0).shape().orElseThrow();
+        assertEquals(
+                200 - 1300.0 * 10 / 300,
+                0.5 * (piece.fromMm().getX() + piece.toMm().getX()),
+                0.6);
+    }
+
+    @Test
+    void aSubmarineIsPlannedAndFloats() {
+        BallastPlan plan =
+                Planner.plan(PlanBoats.request(PlanBoats.submarine(88, 1250, 1.5), PlanBoats.WANTED, Goal.LEAST_MASS));
+        assertTrue(plan.feasible());
+        holds(plan, PlanBoats.WANTED);
+        assertTrue(plan.rounding().roundedMassG() >= plan.rounding().idealMassG() - 2);
+    }
+
+    /** Floating the planned boat from scratch gives what the plan foretold. */
+    private static void holds(BallastPlan plan, Wanted wanted) {
+        Flotation afloat = Flotation.of(plan.planned());
+        Equilibrium rest = afloat.settled().orElseThrow();
+        assertEquals(0, afloat.fromPaintedLine().orElseThrow().bowMm(), wanted.offLineMm());
+        assertEquals(0, afloat.fromPaintedLine().orElseThrow().sternMm(), wanted.offLineMm());
+        assertEquals(0, rest.heelDeg(), wanted.listDeg());
+        assertTrue(rest.gmTransverseMm() >= wanted.gmMm());
+        assertTrue(afloat.submerged().bgMm() >= wanted.bgMm());
+        assertTrue(afloat.submerged().residualG() >= wanted.residualG().least());
+        assertTrue(afloat.submerged().residualG() <= wanted.residualG().greatest());
+        Equilibrium dived =
+                Flotation.of(plan.planned().withAllTanksAt(1)).settled().orElseThrow();
+        assertEquals(0, dived.trimDeg(), wanted.divedTrimDeg());
+    }
+
+    /** A tank that is 55 cm³ too small: said so, with how much larger it would have to be, and the plan with such a tank holds. */
+    @Test
+    void aTankTooSmallIsNamedAndTheWayOutHolds() {
+        Boat boat = PlanBoats.submarine(70, 1250, 0);
+        PlanRequest request = PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS);
+        BallastPlan plan = Planner.plan(request);
+        assertFalse(plan.feasible());
+        assertTrue(plan.misses().stream().anyMatch(m -> m.aim() == Aim.RESIDUAL && m.amount() > 0));
+        WayOut tank = WaysOut.of(request, plan.rooms()).stream()
+                .filter(w -> w.kind() == WayOut.Kind.TANK_VOLUME)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(tank.amount() > 0);
+        double section = Math.PI * 35 * 35;
+        Boat larger = PlanBoats.submarine(70 + tank.amount() * 1000 / section + 0.5, 1250, 0);
+        assertTrue(Planner.plan(PlanBoats.request(larger, PlanBoats.WANTED, Goal.LEAST_MASS))
+                .feasible());
+    }
+
+    /** Common practice, no source: lead and the foam that carries it leave the line alone and raise GM and BG. */
+    @Test
+    void aPairLeavesTheLineAlone() {
+        BallastPlan trimmed =
+                Planner.plan(PlanBoats.request(PlanBoats.submarine(88, 1250, 0), PlanBoats.WANTED, Goal.LEAST_MASS));
+        Boat boat = trimmed.planned();
+        Flotation before = Flotation.of(boat);
+        PlanRequest request = Pairing.keepingLine(boat, Goal.firmestWithLead(200), 11.34, 0.03)
+                .orElseThrow();
+        BallastPlan pair = Planner.plan(request);
+        assertTrue(pair.feasible());
+        assertEquals(200, pair.addedLeadG(), 1);
+        // Lead weighs (1 − ρ/11.34) of its mass in the water, foam carries ρ − 0.03 per cm³.
+        double rho = boat.water().densityGPerCm3();
+        assertEquals(200 * (1 - rho / 11.34) / (rho - 0.03), pair.addedFoamMm3() / 1000, 1.5);
+        Equilibrium was = before.settled().orElseThrow();
+        Equilibrium now = pair.surfaced().settled().orElseThrow();
+        assertEquals(was.plane().heightMm(), now.plane().heightMm(), 0.1);
+        assertTrue(now.gmTransverseMm() > was.gmTransverseMm());
+        assertTrue(pair.surfaced().submerged().bgMm() > before.submerged().bgMm());
+    }
+
+    @Test
+    void moreMassStandsFirmer() {
+        Boat boat = PlanBoats.submarine(88, 1250, 0);
+        BallastPlan little = Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
+        BallastPlan much = Planner.plan(PlanBoats.request(
+                boat, PlanBoats.WANTED, Goal.firmestFor(little.rounding().roundedMassG() + 200)));
+        assertTrue(much.feasible());
+        assertTrue(much.surfaced().submerged().bgMm()
+                > little.surfaced().submerged().bgMm() + 1);
+        assertTrue(much.rounding().roundedMassG() <= little.rounding().roundedMassG() + 205);
+    }
+
+    @Test
+    void foamOnBoardMayBeTakenOut() {
+        BallastPlan trimmed =
+                Planner.plan(PlanBoats.request(PlanBoats.submarine(88, 1250, 0), PlanBoats.WANTED, Goal.LEAST_MASS));
+        List<Part> parts = new ArrayList<>(trimmed.planned().parts());
+        parts.add(new Part(
+                "too much foam",
+                Kind.FOAM,
+                Optional.of(PlanBoats.box(300, -20, 90, 500, 20, 100)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(0.03),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                0));
+        Boat boat = new Boat(
+                "box",
+                Water.FRESH,
+                trimmed.planned().paintedLine(),
+                parts,
+                List.of(trimmed.planned().zones().get(0)),
+                Targets.NONE);
+        PlanRequest stuck = PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS);
+        assertFalse(Planner.plan(stuck).feasible());
+        PlanRequest loose = new PlanRequest(
+                boat, stuck.line(), stuck.wanted(), Goal.LEAST_MASS, 11.34, 0.03, Set.of("too much foam"));
+        BallastPlan plan = Planner.plan(loose);
+        assertTrue(plan.feasible());
+        assertTrue(plan.removals().get("too much foam") > 0.5);
+        holds(plan, PlanBoats.WANTED);
+    }
+
+    @Test
+    void theTradeOffRisesAndItsEndsHold() {
+        PlanRequest request = PlanBoats.request(PlanBoats.submarine(88, 1250, 0), PlanBoats.WANTED, Goal.LEAST_MASS);
+        TradeOff curve = TradeOff.of(request, 6);
+        assertEquals(6, curve.points().size());
+        for (int i = 1; i < 6; i++) {
+            TradeOff.Point a = curve.points().get(i - 1);
+            TradeOff.Point b = curve.points().get(i);
+            assertTrue(b.addedG() >= a.addedG() - 1e-6);
+            assertTrue(b.bgMm() > a.bgMm());
+            // Each further millimetre costs no less than the last: the curve of a linear programme is convex.
+            if (i > 1) {
+                TradeOff.Point before = curve.points().get(i - 2);
+                assertTrue((b.addedG() - a.addedG()) / (b.bgMm() - a.bgMm())
+                        >= (a.addedG() - before.addedG()) / (a.bgMm() - before.bgMm()) - 0.01);
+            }
+        }
+    }
+
+    /** A line painted higher asks for more weight: about the waterplane times the water times the rise, here within the foam that comes with it. */
+    @Test
+    void aHigherLineAsksForMoreWeight() {
+        PlanRequest request = PlanBoats.request(
+                PlanBoats.submarine(88, 1250, 0),
+                new Wanted(6, 4, new Targets.Band(5, 90), 0.5, 0.3, 1.5),
+                Goal.LEAST_MASS);
+        LineRange range = LineRange.of(request, 2, 1);
+        assertTrue(range.places().size() >= 3);
+        for (int i = 1; i < range.places().size(); i++) {
+            assertTrue(
+                    range.places().get(i).addedG() > range.places().get(i - 1).addedG());
+        }
+    }
+
+    @Test
+    void movingTheCylinderSavesMass() {
+        Boat heavyBow = Shifted.along(PlanBoats.submarine(88, 1250, 0), "wtc", 25);
+        PlanRequest request = PlanBoats.request(heavyBow, PlanBoats.WANTED, Goal.LEAST_MASS);
+        Optional<Shifted.Best> best = Shifted.best(request, "wtc", -40, 20);
+        assertTrue(best.isPresent());
+        BallastPlan moved = Planner.plan(request.withBoat(best.get().boat()));
+        assertTrue(moved.feasible());
+        BallastPlan asIs = Planner.plan(request);
+        assertTrue(!asIs.feasible()
+                || moved.rounding().idealMassG() <= asIs.rounding().idealMassG() + 1e-6);
+    }
+
+    /** Every plan that is called feasible holds when floated: random boats, fixed seed. */
+    @Test
+    void everyFeasiblePlanHolds() {
+        Random random = new Random(11);
+        int feasible = 0;
+        for (int i = 0; i < 12; i++) {
+            Boat boat = PlanBoats.submarine(
+                    84 + 8 * random.nextDouble(), 1000 + 500 * random.nextDouble(), 4 * random.nextDouble() - 2);
+            Wanted wanted = new Wanted(
+                    3 + 6 * random.nextDouble(), 3, new Targets.Band(10, 60), 0.5, 0.3, 1 + random.nextDouble());
+            BallastPlan plan = Planner.plan(PlanBoats.request(boat, wanted, Goal.LEAST_MASS));
+            if (plan.feasible()) {
+                feasible++;
+                holds(plan, wanted);
+            } else {
+                assertFalse(plan.misses().isEmpty());
+            }
+        }
+        assertTrue(feasible >= 8, "only " + feasible + " of 12 random boats had a plan");
+    }
+}
