@@ -1,11 +1,14 @@
 package trimwright.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 import trimwright.report.Numbers;
 
 /**
@@ -84,6 +87,23 @@ abstract class AbstractCommand implements Callable<Integer> {
                     + " " + unit + ", found " + Numbers.plain(value) + ".");
         }
         return value;
+    }
+
+    /** Declares an option that takes one of a few words, {@code null} when it is not given. */
+    final <T> OptionSpec choice(
+            int order, String name, Class<T> type, List<T> values, Function<T, String> word, String description) {
+        List<String> words = values.stream().map(word).toList();
+        return add(OptionSpec.builder(name)
+                .order(order)
+                .paramLabel(String.join("|", words))
+                .type(type)
+                .completionCandidates(words)
+                .converters(text -> values.stream()
+                        .filter(v -> word.apply(v).equals(text))
+                        .findFirst()
+                        .orElseThrow(() ->
+                                new TypeConversionException("'" + text + "' is none of " + String.join(", ", words))))
+                .description(description));
     }
 
     final OptionSpec add(OptionSpec.Builder option) {

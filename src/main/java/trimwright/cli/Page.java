@@ -1,7 +1,5 @@
 package trimwright.cli;
 
-import java.util.List;
-
 /** The text of an answer, laid out for a terminal of 96 columns. */
 final class Page {
 
@@ -21,6 +19,14 @@ final class Page {
         return this;
     }
 
+    /** More about the point above, set in under it; nothing for no words. */
+    Page under(String words) {
+        if (!words.isBlank()) {
+            wrap(words, "  ", "  ");
+        }
+        return this;
+    }
+
     /** A heading of a section, with an empty line before it. */
     Page heading(String words) {
         return gap().line(words);
@@ -34,12 +40,6 @@ final class Page {
 
     Page table(TextTable table) {
         table.lines().forEach(this::line);
-        return this;
-    }
-
-    /** Lines as they are, each set in by two. */
-    Page setIn(List<String> lines) {
-        lines.forEach(l -> line("  " + l));
         return this;
     }
 

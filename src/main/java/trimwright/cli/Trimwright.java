@@ -11,6 +11,7 @@ final class Trimwright implements Runnable {
 
     private Trimwright() {
         List<AbstractCommand> commands = List.of(
+                new InspectCommand(),
                 new FloatCommand(),
                 new WaterlinesCommand(),
                 new BallastCommand(),

@@ -35,6 +35,12 @@ public final class Wording {
         return where.isEmpty() ? sentence(finding) : where + ": " + sentence(finding);
     }
 
+    /** The place, where there is one, and what was found, without what there is to say about all findings of its kind. */
+    public static String placedFact(Finding finding) {
+        String where = place(finding);
+        return where.isEmpty() ? fact(finding) : where + ": " + fact(finding);
+    }
+
     /** What was found and what to do, without the place. */
     public static String sentence(Finding finding) {
         String advice = advice(finding.code());
