@@ -19,8 +19,6 @@ final class Attitudes {
     private static final double SAME = 1e-3;
     /** Share of the weight that may be missing while looking round. */
     private static final double ROUGH = 1e-3;
-    /** Share of the boat's length below which a metacentric height, or a difference of energies, counts as nothing. */
-    private static final double NEUTRAL = 1e-7;
 
     private Attitudes() {}
 
@@ -38,37 +36,18 @@ final class Attitudes {
                 found.add(rest);
             }
         }
-        List<Equilibrium> merged = withoutRows(found, NEUTRAL * condition.lengthMm());
-        merged.sort(Comparator.comparingDouble(Equilibrium::energyMm)
-                .thenComparing(Comparator.comparingDouble(
-                                (Equilibrium e) -> e.plane().up().getZ())
-                        .reversed()));
-        return List.copyOf(merged);
+        List<Equilibrium> distinct = Row.nearestUpright(condition, found);
+        distinct.sort(Comparator.comparingDouble(Equilibrium::energyMm)
+                .thenComparing(Comparator.comparingDouble(Attitudes::upright).reversed()));
+        return List.copyOf(distinct);
+    }
+
+    private static double upright(Equilibrium e) {
+        return e.plane().up().getZ();
     }
 
     private static boolean same(Equilibrium a, Equilibrium b) {
         return Vector3D.angle(a.plane().up(), b.plane().up()) < SAME;
-    }
-
-    private static List<Equilibrium> withoutRows(List<Equilibrium> found, double tolerance) {
-        List<Equilibrium> firm = new ArrayList<>();
-        for (Equilibrium e : found) {
-            int row = -1;
-            for (int i = 0; i < firm.size(); i++) {
-                Equilibrium other = firm.get(i);
-                if (e.gmLeastMm() < tolerance
-                        && other.gmLeastMm() < tolerance
-                        && Math.abs(e.energyMm() - other.energyMm()) < tolerance) {
-                    row = i;
-                }
-            }
-            if (row < 0) {
-                firm.add(e);
-            } else if (e.plane().up().getZ() > firm.get(row).plane().up().getZ()) {
-                firm.set(row, e);
-            }
-        }
-        return firm;
     }
 
     private static List<WaterPlane> starts(Condition condition) {

@@ -57,6 +57,16 @@ final class TrustStep {
         return new TrustStep(x, 0, -(gx * x + 0.5 * hxx * x * x), hxx);
     }
 
+    /** The step along the direction of the higher principal curvature alone: down into a valley, not along it. */
+    static TrustStep across(double gx, double gy, double hxx, double hxy, double hyy, double radius) {
+        double half = 0.5 * (hxx - hyy);
+        double angle = 0.5 * Math.atan2(hxy, half);
+        double c = Math.cos(angle);
+        double s = Math.sin(angle);
+        TrustStep step = alongX(c * gx + s * gy, 0.5 * (hxx + hyy) + Math.hypot(half, hxy), radius);
+        return new TrustStep(c * step.x, s * step.x, step.fall, step.leastCurvature);
+    }
+
     /** The shift λ ≥ max(0, −low) for which the step has the length of the radius; just that bound where none is as long. */
     private static double shift(double gHigh, double gLow, double high, double low, double radius) {
         double least = Math.max(0, -low);
