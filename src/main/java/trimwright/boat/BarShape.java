@@ -62,4 +62,18 @@ public record BarShape(Vector3D fromMm, Vector3D toMm, double diameterMm, Ends e
                 body.topMm(Vector3D.PLUS_J),
                 body.topMm(Vector3D.PLUS_K));
     }
+
+    @Override
+    public Chords chords(double xMm, double yMm) {
+        double radius = diameterMm / 2;
+        if (ends == Ends.FLAT) {
+            return Chords.flatBar(fromMm, toMm, radius, xMm, yMm);
+        }
+        double share = radius / lengthMm();
+        Vector3D first = new Vector3D(1 - share, fromMm, share, toMm);
+        Vector3D last = new Vector3D(share, fromMm, 1 - share, toMm);
+        Chords balls = Chords.hull(Chords.ball(first, radius, xMm, yMm), Chords.ball(last, radius, xMm, yMm));
+        // A ball written as a bar has no straight part between its ends.
+        return share < 0.5 ? Chords.hull(balls, Chords.flatBar(first, last, radius, xMm, yMm)) : balls;
+    }
 }

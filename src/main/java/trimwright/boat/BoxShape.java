@@ -30,4 +30,11 @@ public record BoxShape(Vector3D fromMm, Vector3D toMm) implements Shape {
         return Bounds.of(
                 new double[] {fromMm.getX(), fromMm.getY(), fromMm.getZ(), toMm.getX(), toMm.getY(), toMm.getZ()});
     }
+
+    @Override
+    public Chords chords(double xMm, double yMm) {
+        Bounds box = bounds();
+        boolean meets = xMm >= box.minX() && xMm <= box.maxX() && yMm >= box.minY() && yMm <= box.maxY();
+        return meets ? Chords.between(box.minZ(), box.maxZ()) : Chords.NONE;
+    }
 }

@@ -1,5 +1,7 @@
 package trimwright.boat;
 
+import java.util.Arrays;
+import trimwright.immersion.Column;
 import trimwright.immersion.Displacer;
 import trimwright.immersion.MeshSolid;
 import trimwright.immersion.MeshTree;
@@ -66,5 +68,21 @@ public final class MeshShape implements Shape {
     @Override
     public Bounds bounds() {
         return mesh.bounds();
+    }
+
+    @Override
+    public Chords chords(double xMm, double yMm) {
+        Column column = new Column().through(tree(), xMm, yMm);
+        double[] ends = new double[2 * column.count()];
+        int n = 0;
+        int depth = 0;
+        for (int i = 0; i < column.count(); i++) {
+            int before = depth;
+            depth += column.turn(i);
+            if (before == 0 && depth == 1 || before == 1 && depth == 0) {
+                ends[n++] = column.heightMm(i);
+            }
+        }
+        return Chords.owning(Arrays.copyOf(ends, n - n % 2));
     }
 }

@@ -313,7 +313,11 @@ final class Fields {
         }
         int count = array.size();
         if (count < fewest || count > most) {
-            document.report(Code.WRONG_LENGTH, at, "key", keyOf(at), "found", count, "least", fewest, "greatest", most);
+            List<Object> values = new ArrayList<>(List.of("key", keyOf(at), "found", count, "least", fewest));
+            if (most < Integer.MAX_VALUE) {
+                values.addAll(List.of("greatest", most));
+            }
+            document.report(Code.WRONG_LENGTH, at, values.toArray());
             return Optional.empty();
         }
         List<Element> elements = new ArrayList<>();

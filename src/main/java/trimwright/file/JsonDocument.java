@@ -7,7 +7,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
-import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -50,13 +49,12 @@ final class JsonDocument {
     private static final int SHOWN = 60;
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
-    static final JsonFactory JSON = JsonFactory.builder()
+    private static final JsonFactory JSON = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxNumberLength(GREATEST_NUMBER_LENGTH)
                     .build())
             // NaN and the like are read in order to be refused with their place, by the reader of numbers.
             .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
-            .disable(JsonWriteFeature.ESCAPE_FORWARD_SLASHES)
             .build();
 
     /**

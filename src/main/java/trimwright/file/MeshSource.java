@@ -15,12 +15,17 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.MeshShape;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
+import trimwright.finding.Severity;
 import trimwright.finding.UnusableInputException;
 import trimwright.mesh.LengthUnit;
 import trimwright.mesh.MeshFile;
 import trimwright.mesh.MeshFiles;
 import trimwright.mesh.MeshImport;
 import trimwright.mesh.MeshImport.Axis;
+import trimwright.mesh.MeshUse;
+import trimwright.mesh.Shells;
+import trimwright.mesh.Soundness;
+import trimwright.mesh.TriangleMesh;
 
 /** Reads the meshes that a boat file names, each file once and each import of it once. */
 final class MeshSource {
@@ -66,9 +71,9 @@ final class MeshSource {
      * The mesh of a part in the boat's frame.
      *
      * @param part has a key {@code mesh}
-     * @param mustBeClosed whether the part is the solid that the mesh encloses
+     * @param use what the mesh is declared to be; one that encloses no volume where it should is put down as unsound
      */
-    Optional<MeshShape> shape(Fields part, boolean mustBeClosed) {
+    Optional<MeshShape> shape(Fields part, MeshUse use) {
         int before = document.errors();
         Optional<Fields> keys = part.object("import", Keys.IMPORT);
         MeshImport meshImport = keys.map(MeshSource::meshImport).orElse(MeshImport.AS_IS);
@@ -82,7 +87,33 @@ final class MeshSource {
             mesh = meshFile(part, file.get()).flatMap(m -> imported(part, key, m));
             meshes.put(key, mesh);
         }
+        mesh.ifPresent(m -> judge(part, m, use));
         return mesh.map(ImportedMesh::shape);
+    }
+
+    /** What speaks against the use of a mesh: errors are put down as unsound, doubts go to the document. */
+    private void judge(Fields part, ImportedMesh mesh, MeshUse use) {
+        Soundness soundness = mesh.quickSoundness();
+        List<Finding> against =
+                new ArrayList<>(soundness.againstBuild(mesh.shape().mesh(), use));
+        for (Finding finding : soundness.findings()) {
+            if (finding.code() == Code.MESH_INSIDE_OUT) {
+                against.add(new Finding(finding.code(), Severity.ERROR, finding.place(), finding.values()));
+            }
+        }
+        for (Finding finding : against) {
+            Finding here =
+                    new Finding(finding.code(), finding.severity(), document.place(part.at("mesh")), finding.values());
+            if (here.isError()) {
+                unsound.add(here);
+            } else {
+                document.reportAll(List.of(here));
+            }
+        }
+        if (use == MeshUse.SKIN && !soundness.oriented()) {
+            part.reportAt(
+                    "mesh", Code.SURFACE_NOT_ORIENTED, "found", mesh.shape().file());
+        }
     }
 
     private static MeshImport meshImport(Fields keys) {
@@ -184,7 +215,20 @@ final class MeshSource {
                     "fileUnit",
                     file.unit().get().symbol());
         }
-        MeshShape shape = new MeshShape(key.file(), meshImport, meshImport.apply(file.mesh(), file.unit()));
+        TriangleMesh mesh;
+        try {
+            mesh = Shells.pick(file.mesh(), meshImport.shells());
+        } catch (UnusableInputException e) {
+            e.findings().forEach(f -> part.reportAt("import", f.code(), pairs(f)));
+            return Optional.empty();
+        }
+        MeshShape shape = new MeshShape(key.file(), meshImport, meshImport.apply(mesh, file.unit()));
         return Optional.of(new ImportedMesh(shape, file.format(), file.unit()));
+    }
+
+    private static Object[] pairs(Finding finding) {
+        return finding.values().entrySet().stream()
+                .flatMap(e -> Stream.of(e.getKey(), e.getValue()))
+                .toArray();
     }
 }

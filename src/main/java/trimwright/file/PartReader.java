@@ -3,15 +3,16 @@ package trimwright.file;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.HullBuild;
 import trimwright.boat.Kind;
-import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
 import trimwright.boat.Shape;
 import trimwright.boat.Softness;
 import trimwright.finding.Code;
+import trimwright.mesh.MeshUse;
 
 /** Reads one part of the boat. */
 final class PartReader {
@@ -144,10 +145,13 @@ final class PartReader {
         }
 
         private Optional<Shape> hullShape() {
-            Optional<MeshShape> shape = fields.has("mesh")
-                    ? meshes.shape(fields, build.isPresent() && !build.get().equals("skin"))
-                    : Optional.empty();
-            return shape.map(Shape.class::cast);
+            if (!fields.has("mesh")) {
+                return Optional.empty();
+            }
+            // Of a hull whose build cannot be read nothing is asked.
+            MeshUse use = build.map(word -> MeshUse.valueOf(word.toUpperCase(Locale.ROOT)))
+                    .orElse(MeshUse.SKIN);
+            return meshes.shape(fields, use).map(Shape.class::cast);
         }
 
         private Optional<HullBuild> hullBuild(String way) {

@@ -11,6 +11,7 @@ import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
 import trimwright.boat.Shape;
 import trimwright.finding.Code;
+import trimwright.mesh.MeshUse;
 
 /** Reads the shape of a part: a box, a round bar, a mesh, or none. */
 final class ShapeReader {
@@ -58,7 +59,7 @@ final class ShapeReader {
             return part.object("box", Keys.BOX).flatMap(ShapeReader::box);
         }
         if (part.has("mesh")) {
-            return meshes.shape(part, true).map(Shape.class::cast);
+            return meshes.shape(part, MeshUse.SOLID).map(Shape.class::cast);
         }
         if (part.hasAny(BAR)) {
             return bar(part);

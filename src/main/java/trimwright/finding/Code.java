@@ -214,7 +214,7 @@ public enum Code {
      * whole number, boolean, null).
      */
     WRONG_TYPE(Severity.ERROR),
-    /** An array of the wrong length: {@code key}, {@code found} (its length), {@code least}, {@code greatest}. */
+    /** An array of the wrong length: {@code key}, {@code found} (its length), {@code least}, {@code greatest} (if limited). */
     WRONG_LENGTH(Severity.ERROR),
     /**
      * {@code key} (carries the unit), {@code found}, the lower limit as {@code least} (allowed itself) or {@code above} (not
@@ -266,6 +266,8 @@ public enum Code {
     BAND_REVERSED(Severity.ERROR),
     /** Every part weighs nothing. */
     NO_MASS(Severity.ERROR),
+    /** A surface whose triangles do not agree which side is outside, so that a skin lies partly outward: {@code found}. */
+    SURFACE_NOT_ORIENTED(Severity.WARNING),
     /** A target that lets her sink for good: {@code leastG}, {@code greatestG}. */
     RESIDUAL_MAY_SINK(Severity.WARNING),
     /** The unit given here is not the one that the mesh file states: {@code unit}, {@code fileUnit}. */
@@ -283,6 +285,31 @@ public enum Code {
     HULL_SIZE_DOUBTFUL(Severity.WARNING),
     /** The painted line passes over or under the hull: {@code lineMm}, {@code hullFromMm}, {@code hullToMm}. */
     PAINTED_LINE_MISSES_HULL(Severity.WARNING),
+
+    // Whether parts fit. Volumes of mirrored parts are of both pieces; resolutionCm3 is the volume of one of the
+    // columns
+    // that a volume is summed over: what is smaller can be missed.
+    /** Parts in one place: {@code kind}, {@code otherKind}, {@code volumeCm3}, {@code resolutionCm3}. */
+    PARTS_OVERLAP(Severity.WARNING),
+    /**
+     * A part lies in a cylinder or sealed hull without being said to be inside, so that it displaces twice: {@code kind},
+     * {@code otherKind} (of the container, the second of the place), {@code volumeCm3}, {@code resolutionCm3}.
+     */
+    INSIDE_NOT_STATED(Severity.WARNING),
+    /**
+     * A part sticks out of the one it stands inside: {@code kind}, {@code otherKind} (of the container, the second of the
+     * place), {@code volumeCm3} (sticking out), {@code resolutionCm3}.
+     */
+    STICKS_OUT(Severity.WARNING),
+    /** A compact piece whose centre is not in its container, the second of the place: {@code centreMm} (x, y, z). */
+    CENTRE_OUTSIDE_CONTAINER(Severity.WARNING),
+    /** A centre of mass outside the box around its part: {@code centreMm} (x, y, z). */
+    CENTRE_OUTSIDE_PART(Severity.WARNING),
+    /**
+     * A part outside the hull, which for a fitting is only a note: {@code kind}, {@code volumeCm3} (outside), {@code ofCm3} (the
+     * whole part), {@code resolutionCm3}. Of a printed hull only the box around it is known to end her.
+     */
+    OUTSIDE_HULL(Severity.WARNING),
 
     // Saving
     /** The file is there already and was left alone. */

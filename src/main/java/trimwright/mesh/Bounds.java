@@ -74,4 +74,20 @@ public record Bounds(double minX, double minY, double minZ, double maxX, double 
                 Math.max(maxY, other.maxY),
                 Math.max(maxZ, other.maxZ));
     }
+
+    /** The box that this one and the other share; where they share none, a size is not positive. */
+    public Bounds intersection(Bounds other) {
+        return new Bounds(
+                Math.max(minX, other.minX),
+                Math.max(minY, other.minY),
+                Math.max(minZ, other.minZ),
+                Math.min(maxX, other.maxX),
+                Math.min(maxY, other.maxY),
+                Math.min(maxZ, other.maxZ));
+    }
+
+    /** Whether a point lies in the box or on its surface. */
+    public boolean holds(double x, double y, double z) {
+        return x >= minX && x <= maxX && y >= minY && y <= maxY && z >= minZ && z <= maxZ;
+    }
 }

@@ -257,4 +257,96 @@ class BoatFileTest {
         assertEquals(Code.JSON_NOT_UTF8, finding.code());
         assertEquals(new Place.AtByte("f", 25), finding.place());
     }
+
+    private static final String SKIN = "\"build\": \"skin\", \"thicknessMm\": 1.60, \"densityGPerCm3\": 1.24";
+    private static final String SEALED = "\"build\": \"sealed\", \"massG\": 400";
+
+    @Test
+    void anOpenSkinIsAllRight() {
+        assertEquals(List.of(), read(TestBoat.with("hull.stl", "open.stl")).findings());
+    }
+
+    @Test
+    void aMeshThatMustEncloseAVolumeIsReadForInspectionOnly() {
+        String open = TestBoat.with("hull.stl", "open.stl").replace(SKIN, SEALED);
+        Finding refused = refused(open).get(0);
+        assertEquals(Code.MESH_BUILD_NEEDS_CLOSED, refused.code());
+        assertEquals(new Place.InDocument(path(), "/parts/0/mesh"), refused.place());
+        LoadedBoat loaded = BoatFile.readLeniently(TestBoat.written(folder, open));
+        assertEquals(List.of(refused), loaded.findings());
+        assertTrue(loaded.hasErrors());
+        assertEquals(11, loaded.mesh("hull").orElseThrow().soundness().triangles());
+
+        String body =
+                TestBoat.with("\"box\": {\"fromMm\": [80, -8, 0], \"toMm\": [180, 8, 4]}", "\"mesh\": \"open.stl\"");
+        assertEquals(Code.MESH_BUILD_NEEDS_CLOSED, refused(body).get(0).code());
+    }
+
+    private String path() {
+        return folder.resolve("coot.boat.json").toString();
+    }
+
+    @Test
+    void unsoundMeshesAreReportedTogetherWithEverythingElse() {
+        String text =
+                TestBoat.with("hull.stl", "open.stl").replace(SKIN, SEALED).replace("\"fill\": 0.25", "\"fill\": 25");
+        Path path = TestBoat.written(folder, text);
+        UnusableInputException thrown = assertThrows(UnusableInputException.class, () -> BoatFile.readLeniently(path));
+        assertEquals(
+                List.of(Code.NUMBER_OUT_OF_RANGE, Code.MESH_BUILD_NEEDS_CLOSED),
+                thrown.findings().stream().map(Finding::code).toList());
+    }
+
+    @Test
+    void aMeshTurnedInsideOutIsNotTakenForAVolume() {
+        for (String build : List.of(SKIN, SEALED)) {
+            List<Finding> findings =
+                    refused(TestBoat.with("hull.stl", "turned.stl").replace(SKIN, build));
+            assertEquals(
+                    List.of(Code.MESH_INSIDE_OUT),
+                    findings.stream().map(Finding::code).toList());
+            // 300 × 80 × 60 mm
+            assertEquals(-1440000.0, (double) findings.get(0).values().get("volumeMm3"), 1e-6);
+        }
+    }
+
+    @Test
+    void aShellThatIsNotThereIsRefusedAtItsPart() {
+        String text = TestBoat.with("\"scale\": 1", "\"shells\": [2]");
+        Finding finding = refused(text).get(0);
+        assertEquals(Code.MESH_SHELL_MISSING, finding.code());
+        assertEquals(new Place.InDocument(path(), "/parts/0/import"), finding.place());
+    }
+
+    private Code doubt(String text) {
+        List<Finding> findings = read(text).findings();
+        assertEquals(1, findings.size(), findings.toString());
+        return findings.get(0).code();
+    }
+
+    @Test
+    void whatIsProbablyNotMeantIsDoubted() {
+        assertEquals(Code.DENSITY_DOUBTFUL, doubt(TestBoat.with("0.030", "30")));
+        assertEquals(Code.DENSITY_DOUBTFUL, doubt(TestBoat.with("11.34", "0.5")));
+        assertEquals(Code.MASS_DOUBTFUL, doubt(TestBoat.with("0.030", "0.030, \"massG\": 5")));
+        assertEquals(Code.HULL_AXES_DOUBTFUL, doubt(TestBoat.with("\"+x\"", "\"+y\"")));
+        assertEquals(
+                Code.HULL_SIZE_DOUBTFUL,
+                doubt(TestBoat.with("\"scale\": 1", "\"scale\": 100").replace("290, 0, 40", "290, 0, 41")));
+        assertEquals(
+                Code.PAINTED_LINE_MISSES_HULL,
+                doubt(TestBoat.with("[10, 0, 40], [290, 0, 40]", "[10, 0, 60], [290, 0, 60]")));
+        assertEquals(Code.MESH_LOOKS_LIKE_WALL, doubt(TestBoat.with("hull.stl", "walls.stl")));
+        assertEquals(
+                Code.MESH_LOOKS_LIKE_OUTER_SURFACE,
+                doubt(TestBoat.with(SKIN, "\"build\": \"printed\", \"densityGPerCm3\": 1.2")));
+        assertEquals(Code.RESIDUAL_MAY_SINK, doubt(TestBoat.with("[20, 40]", "[-20, 40]")));
+    }
+
+    @Test
+    void aDensityInKgPerM3IsRecognised() {
+        Finding finding = read(TestBoat.with("0.030", "30")).findings().get(0);
+        assertEquals(0.03, (double) finding.values().get("ifKgPerM3ThenGPerCm3"), 1e-12);
+        assertEquals(new Place.InDocument(path(), "/parts/4/densityGPerCm3"), finding.place());
+    }
 }

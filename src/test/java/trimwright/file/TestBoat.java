@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
 import trimwright.mesh.Solids;
 import trimwright.mesh.TriangleMesh;
@@ -55,11 +56,13 @@ final class TestBoat {
     static Path written(Path folder, String text) {
         TriangleMesh box = Solids.box(0, -40, 0, 300, 40, 60);
         boolean[] keep = new boolean[box.triangleCount()];
-        java.util.Arrays.fill(keep, 1, keep.length, true);
+        Arrays.fill(keep, 1, keep.length, true);
         try {
             Files.writeString(folder.resolve("hull.stl"), stl(box));
             Files.writeString(folder.resolve("turned.stl"), stl(box.flipped()));
             Files.writeString(folder.resolve("open.stl"), stl(box.only(keep)));
+            TriangleMesh inner = Solids.box(2, -38, 2, 298, 38, 58).flipped();
+            Files.writeString(folder.resolve("walls.stl"), stl(box) + stl(inner));
             return Files.writeString(folder.resolve("coot.boat.json"), text);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -111,11 +111,11 @@ final class WrongFiles {
             wrong(Code.NUMBER_OUT_OF_RANGE, "/parts/0/thicknessMm", with("1.60", "0")),
             wrong(Code.MASS_MISSING, "/parts/0", with(HULL, "\"build\": \"sealed\", \"thicknessMm\": 2")),
             wrong(Code.MASS_MISSING, "/parts/0", with(HULL, "\"build\": \"sealed\", \"densityGPerCm3\": 2")),
-            wrong(Code.MASS_MISSING, "/parts/0", with(HULL, "\"build\": \"printed\"")),
+            wrong(Code.MASS_MISSING, "/parts/0", walls("\"build\": \"printed\"")),
             wrong(
                     Code.KEY_NOT_FOR_BUILD,
                     "/parts/0/thicknessMm",
-                    with(HULL, "\"build\": \"printed\", \"thicknessMm\": 2, \"massG\": 5")),
+                    walls("\"build\": \"printed\", \"thicknessMm\": 2, \"massG\": 5")),
             wrong(
                     Code.KEY_NOT_FOR_BUILD,
                     "/parts/0/infill",
@@ -226,6 +226,10 @@ final class WrongFiles {
     }
 
     private static String printed(String infill) {
-        return with(HULL, "\"build\": \"printed\", \"densityGPerCm3\": 1.2, \"infill\": {" + infill + "}");
+        return walls("\"build\": \"printed\", \"densityGPerCm3\": 1.2, \"infill\": {" + infill + "}");
+    }
+
+    private static String walls(String build) {
+        return with(HULL, build).replace("hull.stl", "walls.stl");
     }
 }
