@@ -173,8 +173,33 @@ public enum Code {
     MESH_LOOKS_LIKE_WALL(Severity.WARNING),
     /** Declared as printed plastic, but looks like an outer surface alone: {@code build}, {@code wallMm} as it would be. */
     MESH_LOOKS_LIKE_OUTER_SURFACE(Severity.WARNING),
+    /**
+     * An open skin whose outside looks at its own middle, so that its thickness would be laid on the wrong side: {@code build},
+     * {@code inwardPercent} (share that looks inward).
+     */
+    MESH_SKIN_LOOKS_INSIDE_OUT(Severity.WARNING),
     /** A shell is asked for that the mesh does not have: {@code found}, {@code shells}. */
     MESH_SHELL_MISSING(Severity.ERROR),
+
+    // Repair of meshes, as asked for: what was changed.
+    /** Triangles that had a vertex twice were left out: {@code count}. */
+    REPAIR_VERTEX_TWICE_DROPPED(Severity.NOTE),
+    /**
+     * Copies of triangles were left out: {@code count}; of these the originals of {@code pairsOfNoThickness} pairs that lay back to
+     * back between two bodies.
+     */
+    REPAIR_DUPLICATES_DROPPED(Severity.NOTE),
+    /** Triangles were turned to agree with their neighbours: {@code count}; {@code edgesLeft} over which none can agree. */
+    REPAIR_TRIANGLES_TURNED(Severity.NOTE),
+    /** Triangles without area were done away with: {@code count}; {@code left} that could not be. */
+    REPAIR_FLAT_TRIANGLES_MENDED(Severity.NOTE),
+    /** A hole was closed: {@code index}, {@code total}, {@code edges}, {@code sizeMm}, {@code areaMm2} of the lid. */
+    REPAIR_HOLE_CLOSED(Severity.NOTE),
+    /**
+     * A closed shell was turned: {@code index}, {@code total}, {@code shell} and {@code inside} (the shell around it, or 0), by
+     * their numbers in the mended mesh; {@code volumeMm3} as it is now, negative for a hollow.
+     */
+    REPAIR_SHELL_TURNED(Severity.NOTE),
 
     // Reading a boat file. Places are JSON pointers; `line` (the line of the value, from 1) is among the values
     // wherever the

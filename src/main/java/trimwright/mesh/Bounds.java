@@ -59,6 +59,14 @@ public record Bounds(double minX, double minY, double minZ, double maxX, double 
         return Math.min(sizeX(), Math.min(sizeY(), sizeZ()));
     }
 
+    /** The largest coordinate in it, of either sign. */
+    public double farthestCoordinate() {
+        double x = Math.max(Math.abs(minX), Math.abs(maxX));
+        double y = Math.max(Math.abs(minY), Math.abs(maxY));
+        double z = Math.max(Math.abs(minZ), Math.abs(maxZ));
+        return Math.max(x, Math.max(y, z));
+    }
+
     /** Length of the diagonal. */
     public double diagonal() {
         return Math.sqrt(sizeX() * sizeX() + sizeY() * sizeY() + sizeZ() * sizeZ());

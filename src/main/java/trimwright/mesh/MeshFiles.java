@@ -106,11 +106,7 @@ public final class MeshFiles {
 
     private static MeshFile withDistanceChecked(MeshFile read, String file) {
         Bounds bounds = read.mesh().bounds();
-        double distance = Math.max(
-                Math.max(
-                        Math.max(Math.abs(bounds.minX()), Math.abs(bounds.maxX())),
-                        Math.max(Math.abs(bounds.minY()), Math.abs(bounds.maxY()))),
-                Math.max(Math.abs(bounds.minZ()), Math.abs(bounds.maxZ())));
+        double distance = bounds.farthestCoordinate();
         double longestSide = bounds.longestSide();
         double step = Math.ulp((float) distance);
         if (step <= BLURRING_STEP * longestSide) {

@@ -15,9 +15,6 @@ final class SoundnessCheck {
     /** So many places of one kind are listed. */
     static final int LISTED = 10;
 
-    /** Height over length below which single precision cannot tell a triangle from a line. */
-    private static final double FLAT_TRIANGLE = 1e-7;
-
     /** Volume over area and length below which a closed shell encloses nothing but rounding. */
     private static final double FLAT_SHELL = 1e-9;
 
@@ -71,12 +68,7 @@ final class SoundnessCheck {
      * nearer than that a rounded file cannot say on which side anything is.
      */
     static double tolerance(Bounds bounds) {
-        double farthest = Math.max(
-                Math.max(
-                        Math.max(Math.abs(bounds.minX()), Math.abs(bounds.maxX())),
-                        Math.max(Math.abs(bounds.minY()), Math.abs(bounds.maxY()))),
-                Math.max(Math.abs(bounds.minZ()), Math.abs(bounds.maxZ())));
-        return 2 * Math.ulp((float) farthest);
+        return 2 * Math.ulp((float) bounds.farthestCoordinate());
     }
 
     Soundness quick() {
@@ -233,7 +225,7 @@ final class SoundnessCheck {
         for (int t = 0; t < vertexTwice.length; t++) {
             if (vertexTwice[t]) {
                 twice.add(t);
-            } else if (isFlat(mesh, t)) {
+            } else if (Triangles.isFlat(mesh, t)) {
                 flat.add(t);
             }
         }
@@ -243,29 +235,6 @@ final class SoundnessCheck {
         for (int i = 0; i < Math.min(LISTED, flat.size()); i++) {
             listed(Code.MESH_TRIANGLE_WITHOUT_AREA, places.triangle(flat.get(i)), i, flat.size());
         }
-    }
-
-    /** Whether a triangle is as good as a line. */
-    static boolean isFlat(TriangleMesh mesh, int t) {
-        double[] xyz = mesh.xyz();
-        int a = 3 * mesh.corners()[3 * t];
-        int b = 3 * mesh.corners()[3 * t + 1];
-        int c = 3 * mesh.corners()[3 * t + 2];
-        double ux = xyz[b] - xyz[a];
-        double uy = xyz[b + 1] - xyz[a + 1];
-        double uz = xyz[b + 2] - xyz[a + 2];
-        double vx = xyz[c] - xyz[a];
-        double vy = xyz[c + 1] - xyz[a + 1];
-        double vz = xyz[c + 2] - xyz[a + 2];
-        double nx = uy * vz - uz * vy;
-        double ny = uz * vx - ux * vz;
-        double nz = ux * vy - uy * vx;
-        double uu = ux * ux + uy * uy + uz * uz;
-        double vv = vx * vx + vy * vy + vz * vz;
-        double ww = (ux - vx) * (ux - vx) + (uy - vy) * (uy - vy) + (uz - vz) * (uz - vz);
-        double longest = Math.max(uu, Math.max(vv, ww));
-        // |u × v| = height × longest side.
-        return nx * nx + ny * ny + nz * nz <= FLAT_TRIANGLE * FLAT_TRIANGLE * longest * longest;
     }
 
     private void noteShells() {

@@ -24,6 +24,9 @@ final class WallCheck {
     /** Share of rays that must meet a wall; fins and edges of an outer surface alone are a small part of it. */
     private static final double MOST_RAYS = 0.6;
 
+    /** Of the tetrahedra from the middle to the triangles, so much more must be turned inward than outward. */
+    private static final double INSIDE_OUT = 0.5;
+
     private static final int RAYS = 256;
     private static final int FEWEST_RAYS = 8;
 
@@ -68,7 +71,44 @@ final class WallCheck {
         } else if (use.isOuterSurface() && shortest > 0) {
             shootRays(THIN * shortest);
         }
+        if (use == MeshUse.SKIN && !soundness.closed() && soundness.oriented()) {
+            lookAtSides();
+        }
         return findings;
+    }
+
+    /** The outside of an open hull looks away from its middle almost everywhere; if it looks there, it is inside out. */
+    private void lookAtSides() {
+        Bounds bounds = mesh.bounds();
+        double[] xyz = mesh.xyz();
+        double away = 0;
+        double inAll = 0;
+        for (int t = 0; t < mesh.triangleCount(); t++) {
+            int a = 3 * mesh.corners()[3 * t];
+            int b = 3 * mesh.corners()[3 * t + 1];
+            int c = 3 * mesh.corners()[3 * t + 2];
+            double volume = Triangles.tripleProduct(
+                    xyz[a] - bounds.centreX(),
+                    xyz[a + 1] - bounds.centreY(),
+                    xyz[a + 2] - bounds.centreZ(),
+                    xyz[b] - bounds.centreX(),
+                    xyz[b + 1] - bounds.centreY(),
+                    xyz[b + 2] - bounds.centreZ(),
+                    xyz[c] - bounds.centreX(),
+                    xyz[c + 1] - bounds.centreY(),
+                    xyz[c + 2] - bounds.centreZ());
+            away += volume;
+            inAll += Math.abs(volume);
+        }
+        if (away < -INSIDE_OUT * inAll) {
+            findings.add(Finding.of(
+                    Code.MESH_SKIN_LOOKS_INSIDE_OUT,
+                    new Place.Whole(),
+                    "build",
+                    use.symbol(),
+                    "inwardPercent",
+                    50 * (1 - away / inAll)));
+        }
     }
 
     private void shootRays(double thin) {

@@ -65,6 +65,13 @@ class WallCheckTest {
     }
 
     @Test
+    void anOpenSkinThatLooksAtItsOwnMiddleIsInsideOut() {
+        Finding finding = check(upperless(ellipsoid()).flipped(), MeshUse.SKIN).get(0);
+        assertEquals(Code.MESH_SKIN_LOOKS_INSIDE_OUT, finding.code());
+        assertEquals(100, (Double) finding.values().get("inwardPercent"), 5);
+    }
+
+    @Test
     void onlyASkinMayBeOpen() {
         TriangleMesh open = upperless(ellipsoid());
         for (MeshUse use : List.of(MeshUse.SEALED, MeshUse.PRINTED, MeshUse.SOLID)) {
