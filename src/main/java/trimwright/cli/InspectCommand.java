@@ -2,15 +2,21 @@ package trimwright.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
+import trimwright.file.BoatFile;
+import trimwright.file.LoadedBoat;
 import trimwright.mesh.LengthUnit;
 import trimwright.mesh.MeshFile;
 import trimwright.mesh.MeshFiles;
 import trimwright.mesh.MeshImport;
 import trimwright.mesh.MeshUse;
+import trimwright.mesh.Repair;
+import trimwright.mesh.RepairResult;
 import trimwright.mesh.Soundness;
+import trimwright.mesh.StlWriter;
 import trimwright.mesh.TriangleMesh;
 
 /** Whether a mesh, or everything in a boat, is fit to be computed with. */
@@ -32,21 +38,48 @@ final class InspectCommand extends AnsweringCommand {
             LengthUnit::symbol,
             "For a mesh: the unit of its numbers.");
 
+    private final OptionSpec repair = option(
+            3,
+            "--repair",
+            "OUT.stl",
+            Path.class,
+            "For a mesh: mend what can be mended without guessing, into a new file; the original stays as it is.");
+    private final OptionSpec overwrite = flag(4, "--overwrite", "Replace that file if it is there.");
+    private final WaterAndFills waterAndFills = new WaterAndFills(this);
+
     InspectCommand() {
         super(
                 "inspect",
                 "Says whether a mesh is closed, has one outside and is free of faults, where it is not, and what to do about"
                         + " it; of a boat also what each part weighs and displaces, what overlaps, and what sticks out.",
+                "Exits 1 when the mesh is not sound or, with --build and for a boat, when it has faults that matter for how she"
+                        + " is built. A skin may be open.",
+                "",
                 "Examples:",
                 "  trimwright inspect heron-hull.stl",
                 "  trimwright inspect heron-hull.stl --build skin --unit mm",
+                "  trimwright inspect heron-hull.stl --repair heron-mended.stl",
                 "  trimwright inspect heron.boat.json");
     }
 
     @Override
     Answer answer() {
         Path path = file.getValue();
-        return ofMesh(path);
+        boolean isBoat = path.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+        for (OptionSpec option : List.of(build, unit, repair)) {
+            if (isBoat && option.getValue() != null) {
+                throw misuse(option.longestName() + " is for a mesh; a boat file says it itself.");
+            }
+        }
+        if (!isBoat && waterAndFills.areGiven()) {
+            throw misuse("--water and --fill are for a boat, and " + path + " is no boat file (*.json).");
+        }
+        return isBoat ? ofBoat(path) : ofMesh(path);
+    }
+
+    private Answer ofBoat(Path path) {
+        LoadedBoat loaded = BoatFile.readLeniently(path);
+        return BoatInspection.of(loaded, waterAndFills.applyTo(loaded.boat()));
     }
 
     private Answer ofMesh(Path path) {
@@ -54,8 +87,15 @@ final class InspectCommand extends AnsweringCommand {
         Optional<LengthUnit> told = Optional.ofNullable(unit.getValue());
         MeshFile read = MeshFiles.read(path);
         TriangleMesh mesh = MeshImport.AS_IS.apply(read.mesh(), told.or(read::unit));
-        MeshReport report =
-                MeshReport.of(mesh, read.format(), MeshReport.unit(told, read.unit()), Soundness.of(mesh), use);
-        return new MeshAnswer(path.toString(), report, read.findings());
+        String unitWords = MeshReport.unit(told, read.unit());
+        if (repair.getValue() == null) {
+            MeshReport report = MeshReport.of(mesh, read.format(), unitWords, Soundness.of(mesh), use);
+            return new MeshAnswer(path.toString(), report, read.findings());
+        }
+        RepairResult repaired = Repair.of(mesh);
+        Path out = repair.getValue();
+        StlWriter.write(out, repaired.mesh(), isGiven(overwrite));
+        MeshReport report = MeshReport.of(repaired.mesh(), MeshFile.Format.STL_BINARY, "mm", repaired.after(), use);
+        return new RepairAnswer(path.toString(), out.toString(), repaired, report, read.findings());
     }
 }

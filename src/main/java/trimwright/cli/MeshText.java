@@ -78,7 +78,7 @@ final class MeshText {
                 + range(b.minZ(), b.maxZ()) + " mm";
     }
 
-    private static String range(double from, double to) {
+    static String range(double from, double to) {
         return Numbers.fixed(from, 1) + " to " + Numbers.fixed(to, 1);
     }
 

@@ -25,8 +25,8 @@ final class PaintedTrace {
         this.view = view;
         this.paint = paint;
         this.widthPx = widthPx;
-        this.dashPx = 5 * widthPx;
-        this.periodPx = 8 * widthPx;
+        this.dashPx = 3.5 * widthPx;
+        this.periodPx = 5.5 * widthPx;
         // In the picture the line runs square to the paint's own up direction, with y counted down.
         double upX = paint.up().dotProduct(right);
         double upY = -paint.up().dotProduct(up);

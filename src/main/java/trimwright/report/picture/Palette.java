@@ -34,7 +34,7 @@ final class Palette {
             case FOAM -> 0xE0F5CF4A;
             case TANK -> 0xFFDCEBF4;
             case BALLAST -> 0xFF3D4048;
-            case FITTING -> 0xFF4FA889;
+            case FITTING -> 0xFF86C0A6;
             case AIR -> 0xC0E9E4F6;
         };
     }

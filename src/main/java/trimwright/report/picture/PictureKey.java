@@ -103,7 +103,7 @@ final class PictureKey {
         if (scene.paintedLine().isPresent()) {
             entries.add(new Entry(
                     (g, x, y, size) -> {
-                        float width = (float) (0.16 * size);
+                        float width = (float) (0.22 * size);
                         float[] dashes = {0.8f * (float) size, 0.48f * (float) size};
                         BasicStroke dashed =
                                 new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0);

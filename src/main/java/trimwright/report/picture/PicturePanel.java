@@ -25,7 +25,9 @@ import trimwright.report.raster.View;
 /** One view of the boat in the water: the boat from the rasteriser, and over it what is drawn with lines and letters. */
 final class PicturePanel {
 
-    private static final double PAINT_WIDTH = 2;
+    /** Wider than the water line, so that it shows on both sides where she floats on her marks. */
+    private static final double PAINT_WIDTH = 3;
+
     private static final double OUTLINE_WIDTH = 1;
 
     /** A change of depth that counts as an edge, as a share of the boat's height. */
