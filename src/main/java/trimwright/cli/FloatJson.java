@@ -1,6 +1,7 @@
 package trimwright.cli;
 
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.immersion.WaterPlane;
 import trimwright.statics.Condition;
 import trimwright.statics.Draughts;
 import trimwright.statics.Equilibrium;
@@ -23,7 +24,8 @@ final class FloatJson {
                 .number("waterDensityGPerCm3", condition.boat().water().densityGPerCm3())
                 .number("massG", condition.massG());
         if (flotation.settled().isEmpty()) {
-            return json.vector("centreOfGravityMm", flotation.submerged().centreOfGravityMm())
+            // With the fills at hand, her water lying as she would stand upright; `submerged` always has full tanks.
+            return json.vector("centreOfGravityMm", condition.centreOfGravityMm(WaterPlane.level(0)))
                     .text("outcome", "sinks")
                     .number("deficitG", -flotation.reserveG())
                     .object("submerged", of(flotation.submerged()));

@@ -150,6 +150,23 @@ class FloatCommandTest {
         assertTrue(text.out().contains("She sinks: she is 100.0 g heavier"), text.out());
     }
 
+    /** Too heavy with a quarter of her tank full: G counts that water, 30 g at z 13.75, and not the full tank. */
+    @Test
+    void theCentreOfGravityOfASinkingBoatCountsTheFillsAtHand() {
+        Path boat = BoxBoat.of(
+                folder,
+                3300,
+                "[200, 0, 24]",
+                ", {\"id\": \"mbt\", \"kind\": \"tank\", \"inside\": \"box\", \"box\": {\"fromMm\": [150, -20, 10],"
+                        + " \"toMm\": [250, 20, 40]}, \"fill\": 0.25}");
+        JsonNode f = Run.json("float", boat).object();
+        assertEquals(3330, f.get("massG").doubleValue(), 1e-9);
+        assertEquals(
+                (3300 * 24 + 30 * 13.75) / 3330,
+                f.get("centreOfGravityMm").get(2).doubleValue(),
+                1e-9);
+    }
+
     @Test
     void waterAndFillsOverrideTheFile() {
         Path boat = BoxBoat.of(
