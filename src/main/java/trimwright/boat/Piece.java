@@ -57,7 +57,9 @@ public record Piece(
         Optional<Vector3D> given = part.givenCentreMm().map(c -> twin ? Shape.mirrored(c) : c);
         Optional<MeshTree> surface = part.isHull() ? shape.map(s -> ((MeshShape) s).tree()) : Optional.empty();
         Optional<Displacer> body = body(part, shape, given, surface);
-        Optional<Displacer> material = part.isHull() ? Optional.of(material(part, surface.get())) : body;
+        Optional<Displacer> material = part.isHull()
+                ? Optional.of(material(part.build().get(), shape.get().solid(), surface.get()))
+                : body;
         double massG = massG(part, material);
         Vector3D centre = given.or(() -> material.map(Displacer::centroidMm)).orElse(Vector3D.ZERO);
         return new Piece(
@@ -92,9 +94,7 @@ public record Piece(
     }
 
     /** The material of a hull, whose volume and centroid give its mass and centre. */
-    private static Displacer material(Part part, MeshTree surface) {
-        HullBuild build = part.build().get();
-        Displacer solid = part.shape().get().solid();
+    private static Displacer material(HullBuild build, Displacer solid, MeshTree surface) {
         if (build instanceof HullBuild.Skin skin) {
             return new MeshSkin(surface, skin.thicknessMm());
         }
