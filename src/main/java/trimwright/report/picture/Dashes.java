@@ -18,7 +18,15 @@ final class Dashes {
     private boolean drawing;
 
     /** A curve cut into dashes: between two of them y is NaN. */
-    record Cut(double[] x, double[] y) {}
+    static final class Cut {
+        final double[] x;
+        final double[] y;
+
+        private Cut(double[] x, double[] y) {
+            this.x = x;
+            this.y = y;
+        }
+    }
 
     private Dashes(double[] pattern, double pxPerX, double pxPerY) {
         this.pattern = pattern;

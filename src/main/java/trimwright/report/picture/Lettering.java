@@ -90,9 +90,9 @@ record Lettering(Font plain, Font bold) {
     /** Breaks a text into lines at its spaces and line ends; a word wider than the line keeps a line of its own. */
     static List<String> lines(Font font, String text, double widthPx) {
         List<String> lines = new ArrayList<>();
-        for (String paragraph : text.strip().split("\\R")) {
+        for (String paragraph : text.strip().split("\\R", -1)) {
             StringBuilder line = new StringBuilder();
-            for (String word : paragraph.split(" +")) {
+            for (String word : paragraph.split(" +", -1)) {
                 if (line.length() > 0 && widthPx(font, line + " " + word) > widthPx) {
                     lines.add(line.toString());
                     line.setLength(0);

@@ -38,15 +38,22 @@ record PictureLayout(
     /** A metacentre further than this share of the boat's height above or below her is told, not drawn. */
     private static final double FURTHEST_METACENTRE = 0.6;
 
+    /** Where the viewer stands. */
+    enum Side {
+        STARBOARD,
+        AHEAD
+    }
+
     /**
      * One of the two views.
      *
+     * @param side where the viewer stands
      * @param box where it stands in the picture
      * @param view from mm to pixels of the panel
      * @param surfacePx y of the water surface in the panel
      * @param right what points to the right in it, unit vector in the boat's frame
      */
-    record Panel(String title, Rectangle box, View view, double surfacePx, Vector3D right) {}
+    record Panel(Side side, Rectangle box, View view, double surfacePx, Vector3D right) {}
 
     /** Title and caption. */
     record Heading(String title, List<String> caption, Lettering letters, double leftPx, double topPx) {
@@ -102,7 +109,6 @@ record PictureLayout(
         double frontScale =
                 Math.min((frontWidth - across * unit) / model.port().size(), (frontHeight - down * unit) / up.size());
 
-        WaterPlane water = model.scene().water();
         Rectangle sideBox = new Rectangle(left, top, sideWidth, sideHeight);
         Rectangle frontBox = new Rectangle(left + sideWidth + gap, top, frontWidth, frontHeight);
         return new PictureLayout(
@@ -110,8 +116,8 @@ record PictureLayout(
                 unit,
                 letters,
                 heading,
-                panel("From starboard", sideBox, unit, sideScale, model, water.ahead(), up),
-                panel("From ahead", frontBox, unit, frontScale, model, water.port(), up),
+                panel(Side.STARBOARD, sideBox, unit, sideScale, model, up),
+                panel(Side.AHEAD, frontBox, unit, frontScale, model, up),
                 key.at(left, top + sideHeight + gap));
     }
 
@@ -135,9 +141,9 @@ record PictureLayout(
         return water.up().dotProduct(point) - water.heightMm();
     }
 
-    private static Panel panel(
-            String title, Rectangle box, double unit, double scale, PictureModel model, Vector3D right, Reach up) {
+    private static Panel panel(Side side, Rectangle box, double unit, double scale, PictureModel model, Reach up) {
         WaterPlane water = model.scene().water();
+        Vector3D right = side == Side.STARBOARD ? water.ahead() : water.port();
         double x = 0.5 * ((INSET_LEFT - INSET_RIGHT) * unit + box.width);
         double y = 0.5 * ((INSET_TOP - INSET_BOTTOM) * unit + box.height);
         Vector3D middle = new Vector3D(
@@ -148,6 +154,6 @@ record PictureLayout(
                 water.heightMm() + up.middle(),
                 water.up());
         View view = View.of(middle, right, water.up(), scale, x, y);
-        return new Panel(title, box, view, y + up.middle() * scale, right);
+        return new Panel(side, box, view, y + up.middle() * scale, right);
     }
 }

@@ -122,7 +122,7 @@ final class PicturePanel {
     }
 
     private boolean fromStarboard() {
-        return panel.right() == model.scene().water().ahead();
+        return panel.side() == PictureLayout.Side.STARBOARD;
     }
 
     /** What stands in the hull and the cylinder shares one layer; what may hide it has layers of its own to be seen through. */
@@ -175,9 +175,10 @@ final class PicturePanel {
 
     private void labels(Graphics2D g) {
         Lettering small = layout.letters().times(0.9);
+        String title = fromStarboard() ? "From starboard" : "From ahead";
         g.setColor(Palette.INK);
-        Lettering.write(g, layout.letters().bold(), panel.title(), 12 * unit, 21 * unit, 0);
-        double titleEnd = 12 * unit + Lettering.widthPx(layout.letters().bold(), panel.title());
+        Lettering.write(g, layout.letters().bold(), title, 12 * unit, 21 * unit, 0);
+        double titleEnd = 12 * unit + Lettering.widthPx(layout.letters().bold(), title);
         g.setColor(Palette.QUIET_INK);
         Lettering.write(g, small.plain(), "heights in mm from the water", titleEnd + 12 * unit, 21 * unit, 0);
         double foot = height - 13 * unit;
@@ -228,9 +229,12 @@ final class PicturePanel {
     }
 
     private static boolean crowded(List<Spot> spots, double r) {
-        for (Spot a : spots) {
-            for (Spot b : spots) {
-                if (a != b && Math.hypot(a.x() - b.x(), a.y() - b.y()) < CROWDED * r) {
+        for (int i = 0; i < spots.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                if (Math.hypot(
+                                spots.get(i).x() - spots.get(k).x(),
+                                spots.get(i).y() - spots.get(k).y())
+                        < CROWDED * r) {
                     return true;
                 }
             }

@@ -54,17 +54,23 @@ public record Plot(String title, List<Panel> panels) {
         }
     }
 
-    /**
-     * A line through points in the order given. Where y is NaN the line has a gap.
-     *
-     * @param name what it shows, told where a panel has several
-     */
-    public record Curve(String name, double[] x, double[] y) {
+    /** A line through points in the order given. Where y is NaN the line has a gap. */
+    public static final class Curve {
 
-        /** @throws IllegalArgumentException when x and y differ in length, x is not finite or y is infinite */
-        public Curve {
-            x = x.clone();
-            y = y.clone();
+        private final String name;
+        private final double[] x;
+        private final double[] y;
+
+        /**
+         * A curve through the points (x, y).
+         *
+         * @param name what it shows, told where a panel has several
+         * @throws IllegalArgumentException when x and y differ in length, x is not finite or y is infinite
+         */
+        public Curve(String name, double[] x, double[] y) {
+            this.name = name;
+            this.x = x.clone();
+            this.y = y.clone();
             if (x.length != y.length) {
                 throw new IllegalArgumentException(x.length + " x and " + y.length + " y in " + name);
             }
@@ -75,12 +81,14 @@ public record Plot(String title, List<Panel> panels) {
             }
         }
 
-        @Override
+        public String name() {
+            return name;
+        }
+
         public double[] x() {
             return x.clone();
         }
 
-        @Override
         public double[] y() {
             return y.clone();
         }

@@ -110,7 +110,7 @@ final class PlotChart {
         double pxPerX = width / (across.greatest() - across.least());
         double pxPerY = height / (up.greatest() - up.least());
         Dashes.Cut cut = Dashes.of(curve.x(), curve.y(), stroke.pattern(), pxPerX, pxPerY);
-        XYSeries series = chart.addSeries(nextName(), cut.x(), cut.y());
+        XYSeries series = chart.addSeries(nextName(), cut.x, cut.y);
         series.setMarker(SeriesMarkers.NONE);
         series.setLineColor(stroke.colour());
         series.setLineStyle(PlotStroke.PEN);

@@ -25,6 +25,8 @@ public final class View {
     }
 
     /**
+     * A view that looks along {@code up} × {@code right}.
+     *
      * @param centreMm the point that lands on ({@code xPx}, {@code yPx})
      * @param right unit vector that points to the right in the picture
      * @param up unit vector that points up in the picture, square to {@code right}

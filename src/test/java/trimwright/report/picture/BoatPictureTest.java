@@ -193,9 +193,9 @@ class BoatPictureTest {
                     all.boat(),
                     all.water(),
                     all.paintedLine(),
-                    all.centreOfBuoyancyMm().filter(p -> p != point),
-                    all.centreOfGravityMm().filter(p -> p != point),
-                    all.metacentreMm().filter(p -> p != point),
+                    all.centreOfBuoyancyMm().filter(p -> !p.equals(point)),
+                    all.centreOfGravityMm().filter(p -> !p.equals(point)),
+                    all.metacentreMm().filter(p -> !p.equals(point)),
                     all.title(),
                     all.caption());
             BufferedImage without = BoatPicture.draw(fewer, WIDTH);

@@ -16,12 +16,12 @@ class DashesTest {
     private static List<Double> lengths(Dashes.Cut cut, double pxPerX, double pxPerY) {
         List<Double> lengths = new ArrayList<>();
         double length = 0;
-        for (int i = 1; i < cut.x().length; i++) {
-            if (Double.isNaN(cut.y()[i])) {
+        for (int i = 1; i < cut.x.length; i++) {
+            if (Double.isNaN(cut.y[i])) {
                 lengths.add(length);
                 length = 0;
-            } else if (!Double.isNaN(cut.y()[i - 1])) {
-                length += Math.hypot((cut.x()[i] - cut.x()[i - 1]) * pxPerX, (cut.y()[i] - cut.y()[i - 1]) * pxPerY);
+            } else if (!Double.isNaN(cut.y[i - 1])) {
+                length += Math.hypot((cut.x[i] - cut.x[i - 1]) * pxPerX, (cut.y[i] - cut.y[i - 1]) * pxPerY);
             }
         }
         return lengths;
@@ -51,11 +51,11 @@ class DashesTest {
         double[] x = {0, 1, 2, 3, 4};
         double[] y = {0, 0, Double.NaN, 0, 0};
         Dashes.Cut cut = Dashes.of(x, y, DASH_DOT, 10, 10);
-        for (int i = 0; i < cut.x().length; i++) {
-            boolean inGap = cut.x()[i] > 1 && cut.x()[i] < 3;
-            assertTrue(!inGap || Double.isNaN(cut.y()[i]), "at " + cut.x()[i]);
+        for (int i = 0; i < cut.x.length; i++) {
+            boolean inGap = cut.x[i] > 1 && cut.x[i] < 3;
+            assertTrue(!inGap || Double.isNaN(cut.y[i]), "at " + cut.x[i]);
         }
-        assertEquals(4, cut.x()[cut.x().length - 1], 1);
+        assertEquals(4, cut.x[cut.x.length - 1], 1);
     }
 
     @Test
@@ -63,7 +63,7 @@ class DashesTest {
         double[] x = {0, 1};
         double[] y = {2, 3};
         Dashes.Cut cut = Dashes.of(x, y, new double[0], 1, 1);
-        assertArrayEquals(x, cut.x());
-        assertArrayEquals(y, cut.y());
+        assertArrayEquals(x, cut.x);
+        assertArrayEquals(y, cut.y);
     }
 }
