@@ -93,6 +93,11 @@ final class Fields {
         return has(key) || mistyped.contains(key);
     }
 
+    /** Whether anything in this object is wrong, unknown keys included. */
+    boolean hasErrors() {
+        return document.hasErrorsIn(pointer);
+    }
+
     /** How many errors have been found in the whole document so far. */
     int errorsInDocument() {
         return document.errors();

@@ -287,6 +287,15 @@ final class JsonDocument {
         return List.copyOf(findings);
     }
 
+    /** Whether an error has been reported about the value at the pointer, or about one in it. */
+    boolean hasErrorsIn(String pointer) {
+        return findings.stream()
+                .filter(Finding::isError)
+                .map(Finding::place)
+                .anyMatch(place ->
+                        place instanceof Place.InDocument in && (in.pointer() + "/").startsWith(pointer + "/"));
+    }
+
     /** How many errors have been reported. */
     int errors() {
         return (int) findings.stream().filter(Finding::isError).count();

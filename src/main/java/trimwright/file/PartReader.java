@@ -53,12 +53,10 @@ final class PartReader {
         private final Fields fields;
         private final Kind kind;
         private final Optional<String> build;
-        private final int errorsBefore;
 
         OfKind(Fields fields, Kind kind) {
             this.fields = fields;
             this.kind = kind;
-            this.errorsBefore = fields.errorsInDocument();
             for (String key : fields.present(Keys.part())) {
                 if (!takes(key)) {
                     fields.reportAt(
@@ -114,7 +112,9 @@ final class PartReader {
             Optional<HullBuild> hullBuild = build.flatMap(this::hullBuild);
             requireMass();
             Softness softness = softness();
-            if (fields.errorsInDocument() > errorsBefore || id.isEmpty()) {
+            // A mesh that cannot be read is reported about its own file, not here.
+            boolean unread = ShapeReader.isGiven(fields) && shape.isEmpty();
+            if (fields.hasErrors() || unread) {
                 return Optional.empty();
             }
             return Optional.of(
