@@ -1,10 +1,12 @@
 package trimwright.boat;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
@@ -62,6 +64,19 @@ public final class FitCheck {
         }
         Shape shape = part.shape().get();
         return part.mirror() ? List.of(shape, shape.mirrored()) : List.of(shape);
+    }
+
+    /** The same of her tanks alone: into what they stand in, and beside each other. */
+    public static List<Finding> ofTanks(Boat boat) {
+        Set<String> looked = new HashSet<>();
+        for (Part part : boat.parts()) {
+            if (part.isTank()) {
+                looked.add(part.id());
+                part.inside().ifPresent(looked::add);
+            }
+        }
+        return of(boat.withParts(
+                boat.parts().stream().filter(p -> looked.contains(p.id())).toList()));
     }
 
     /**

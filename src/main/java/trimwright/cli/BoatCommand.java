@@ -1,6 +1,7 @@
 package trimwright.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import trimwright.boat.Boat;
 import trimwright.file.BoatFile;
@@ -23,6 +24,11 @@ abstract class BoatCommand extends AnsweringCommand {
      */
     LoadedBoat load() {
         return BoatFile.read(file.<Path>getValue());
+    }
+
+    /** The fills of the command line, as they were typed. */
+    List<String> fillsTold() {
+        return waterAndFills.fillsTold();
     }
 
     /**

@@ -53,7 +53,7 @@ final class FloatCommand extends BoatCommand {
         }
         List<Finding> findings = Stream.concat(FlotationFindings.of(flotation).stream(), loaded.findings().stream())
                 .toList();
-        return new Floated(flotation, findings);
+        return new FloatAnswer(flotation, findings);
     }
 
     private static BoatPicture.Scene scene(Flotation flotation) {
@@ -78,28 +78,5 @@ final class FloatCommand extends BoatCommand {
                 Optional.empty(),
                 boat.name(),
                 verdict);
-    }
-
-    private record Floated(Flotation flotation, List<Finding> findings) implements Answer {
-
-        @Override
-        public int exitCode() {
-            return flotation.settled().isPresent() ? ExitCode.DONE : ExitCode.NO;
-        }
-
-        @Override
-        public void tell(Page page) {
-            FloatText.tell(flotation, page);
-        }
-
-        @Override
-        public JsonObject json() {
-            return FloatJson.of(flotation);
-        }
-
-        @Override
-        public String caution() {
-            return Cautions.AFLOAT;
-        }
     }
 }

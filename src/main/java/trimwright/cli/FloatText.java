@@ -52,7 +52,7 @@ final class FloatText {
         return water(boat.water()) + (tanks.isEmpty() ? "" : "; tanks: " + tanks);
     }
 
-    private static String water(Water water) {
+    static String water(Water water) {
         String density = Numbers.fixed(water.densityGPerCm3(), 4) + " g/cm³";
         if (water.temperatureC().isEmpty() || water.salinityGPerKg().isEmpty()) {
             return "Water of " + density;
@@ -114,7 +114,7 @@ final class FloatText {
                 "g·mm, as " + Numbers.g(PIECE_G) + " moved " + Numbers.fixed(gmm / PIECE_G, 0) + " mm " + way);
     }
 
-    private static TextTable dived(Submerged dived) {
+    static TextTable dived(Submerged dived) {
         TextTable table = TextTable.of("lrl");
         angle(table, "List", dived.heelDeg(), "to starboard", "to port");
         angle(table, "Trim", dived.trimDeg(), "bow up", "bow down");

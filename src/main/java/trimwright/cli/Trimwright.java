@@ -14,6 +14,8 @@ final class Trimwright implements Runnable {
                 new InspectCommand(),
                 new FloatCommand(),
                 new WaterlinesCommand(),
+                new DiveCommand(),
+                new RightingCommand(),
                 new BallastCommand(),
                 new SeatCommand(),
                 new CompletionCommand());

@@ -33,13 +33,18 @@ final class WaterAndFills {
         return water.getValue() != null || fills.getValue() != null;
     }
 
+    /** The fills, as they were typed. */
+    List<String> fillsTold() {
+        List<String> told = fills.getValue();
+        return told == null ? List.of() : told;
+    }
+
     /**
      * The boat in the water and with the fills of the command line.
      *
      * @throws trimwright.finding.UnusableInputException with everything that is wrong about those
      */
     Boat applyTo(Boat boat) {
-        List<String> told = fills.getValue();
-        return Overrides.apply(boat, Optional.ofNullable(water.getValue()), told == null ? List.of() : told);
+        return Overrides.apply(boat, Optional.ofNullable(water.getValue()), fillsTold());
     }
 }

@@ -366,6 +366,9 @@ public enum Code {
     /** The name ends in no format that can be written: {@code found} (ending), {@code allowed} (list of endings). */
     PICTURE_FORMAT_UNKNOWN(Severity.ERROR),
 
+    /** A plot was asked for, and there is nothing to draw. */
+    PLOT_NOTHING(Severity.WARNING),
+
     // The dive
     /** No part of the boat is a tank. */
     DIVE_NO_TANK(Severity.ERROR),
@@ -382,6 +385,13 @@ public enum Code {
     FALLS_OVER(Severity.WARNING),
     /** Listed by {@code heelDeg} she goes over from one trim to another: {@code fromTrimDeg}, {@code toTrimDeg}. */
     TRIM_JUMPS(Severity.WARNING),
+
+    /** A free-flooding hull has openings, so that it is not known what water it encloses. */
+    DRAINING_HULL_OPEN(Severity.ERROR),
+    /** No hull floods freely, so that no water stays standing in one. */
+    DRAINING_NO_HULL(Severity.WARNING),
+    /** Fills on the command line that a dive does not use: {@code found} (list). */
+    DIVE_FILLS_UNUSED(Severity.NOTE),
 
     // The ballast plan and the seat
     /** There is no painted line to plan for. */

@@ -77,8 +77,8 @@ public final class Immersion {
         return new Immersion(plane, reference);
     }
 
-    /** Adds {@code weight} times the other sums, which must have this plane and reference. */
-    void addScaled(Immersion other, double weight) {
+    /** Adds {@code weight} times the other sums, which must have this plane and reference, and returns this. */
+    public Immersion addScaled(Immersion other, double weight) {
         volume += weight * other.volume;
         mx += weight * other.mx;
         my += weight * other.my;
@@ -89,6 +89,7 @@ public final class Immersion {
         areaUu += weight * other.areaUu;
         areaUv += weight * other.areaUv;
         areaVv += weight * other.areaVv;
+        return this;
     }
 
     public WaterPlane plane() {

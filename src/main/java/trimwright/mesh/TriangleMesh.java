@@ -1,5 +1,7 @@
 package trimwright.mesh;
 
+import java.util.List;
+
 /**
  * A triangle mesh: vertices as x, y, z, x, y, z, … and triangles as three vertex indices each, counter-clockwise seen
  * from outside. The mesh owns its arrays and never changes them; kernels read them directly and must not write.
@@ -108,6 +110,21 @@ public final class TriangleMesh {
             mirrored[i] = -mirrored[i];
         }
         return new TriangleMesh(mirrored, swapped(corners));
+    }
+
+    /** The triangles of several meshes one after the other, with equal points merged. */
+    public static TriangleMesh joined(List<TriangleMesh> meshes) {
+        int triangles = meshes.stream().mapToInt(TriangleMesh::triangleCount).sum();
+        int vertices = meshes.stream().mapToInt(TriangleMesh::vertexCount).sum();
+        VertexMerger merger = new VertexMerger(vertices);
+        int[] joined = new int[3 * triangles];
+        int next = 0;
+        for (TriangleMesh mesh : meshes) {
+            for (int corner : mesh.corners) {
+                joined[next++] = merger.add(mesh.xyz[3 * corner], mesh.xyz[3 * corner + 1], mesh.xyz[3 * corner + 2]);
+            }
+        }
+        return new TriangleMesh(merger.toArray(), joined);
     }
 
     /**

@@ -212,6 +212,18 @@ public final class Condition {
         return densityGPerMm3() * volume;
     }
 
+    /**
+     * What the water outside has to carry, g: her mass without the water in free-flooding rooms that stands no higher than the level
+     * outside. Metacentric heights are told for this weight, so that they do not change when an open room is counted as closed.
+     */
+    double carriedG(WaterPlane outside) {
+        double freeMm3 = 0;
+        for (TankWater tank : tanks) {
+            freeMm3 += tank.isFreeFlooding() ? tank.waterMm3() : 0;
+        }
+        return freeMm3 == 0 ? massG() : massG() - densityGPerMm3() * freeMm3 + heldAboveG(outside);
+    }
+
     /** Volume of everything that can be under water, mm³. */
     public double volumeMm3() {
         return displacement.volumeMm3();

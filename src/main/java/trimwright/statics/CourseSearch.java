@@ -51,7 +51,7 @@ final class CourseSearch {
     private record State(double along, Condition condition, Optional<Balance.Rest> rest, Optional<Trial> upright) {
 
         double uprightGmMm() {
-            return upright.map(t -> t.reducedPort() / t.massG()).orElse(Double.NaN);
+            return upright.map(t -> gmMm(condition, t)).orElse(Double.NaN);
         }
 
         Vector3D up() {
@@ -92,6 +92,10 @@ final class CourseSearch {
                 falls,
                 least(rows, e -> -Math.abs(e.trimDeg())),
                 least(rows, Equilibrium::gmLongitudinalMm));
+    }
+
+    private static double gmMm(Condition condition, Trial upright) {
+        return upright.reducedPort() / condition.carriedG(upright.plane());
     }
 
     private State state(double along, State near, WaterPlane start) {
@@ -184,7 +188,7 @@ final class CourseSearch {
             return Double.POSITIVE_INFINITY;
         }
         return HeldList.held(condition, 0, near.upright.orElseThrow())
-                .map(t -> t.reducedPort() / t.massG())
+                .map(t -> gmMm(condition, t))
                 .orElse(Double.POSITIVE_INFINITY);
     }
 

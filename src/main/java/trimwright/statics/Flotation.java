@@ -9,7 +9,8 @@ import trimwright.boat.Boat;
  *
  * @param condition the boat as loaded
  * @param settled the attitude she settles to from upright; empty when she sinks
- * @param attitudes every stable attitude, lowest energy first; empty when she sinks or when they were not looked for
+ * @param attitudes every stable attitude, lowest energy first, or only the settled one when others were not looked for; empty
+ *     when she sinks
  * @param fromPaintedLine how the water lies against the painted line, where there is one and she floats
  * @param wettedMm2 wetted area of the hull parts; 0 when she sinks
  * @param submerged under water with tanks full
@@ -41,7 +42,7 @@ public record Flotation(
 
     /** A boat whose attitude is known; others are not looked for. */
     static Flotation resting(Condition condition, Optional<Equilibrium> settled) {
-        return of(condition, settled, List.of());
+        return of(condition, settled, settled.stream().toList());
     }
 
     private static Flotation of(Condition condition, Optional<Equilibrium> settled, List<Equilibrium> attitudes) {

@@ -44,6 +44,13 @@ public final class FlotationFindings {
         return List.copyOf(found.findings);
     }
 
+    /** Only what there is to tell about her dived, with everything under water and the tanks full. */
+    public static List<Finding> ofDived(Flotation flotation) {
+        FlotationFindings found = new FlotationFindings(flotation);
+        found.dived(flotation.submerged());
+        return List.copyOf(found.findings);
+    }
+
     /**
      * The angle at which she rests on either side, in degrees and positive, when she does not stay upright; empty when she does.
      */

@@ -23,7 +23,13 @@ public record RollPeriod(double radiusOfGyrationMm, double gmMm, double periodS)
 
     private static final double GRAVITY_MM_PER_S2 = 9806.65;
 
-    /** Empty where she has no righting moment. */
+    /** Afloat with the fills at hand; empty where she sinks or has no righting moment. */
+    public static Optional<RollPeriod> afloat(Condition condition) {
+        return Flotation.floats(condition)
+                ? of(condition, Balance.settle(condition, Balance.upright(condition)))
+                : Optional.empty();
+    }
+
     static Optional<RollPeriod> of(Condition condition, Equilibrium rest) {
         double gm = rest.gmTransverseMm();
         if (!(gm > 0)) {

@@ -1,5 +1,7 @@
 package trimwright.statics;
 
+import java.util.Optional;
+
 /**
  * How firmly she stands, in plain terms and in figures.
  *
@@ -30,13 +32,32 @@ public record Steadiness(Stance stance, double heelDeg, double gmMm, double want
     private static final double OVER_DEG = 60;
 
     /**
+     * A boat afloat with the fills that she states.
+     *
+     * @return empty when she sinks, or no trim is stable upright
+     */
+    public static Optional<Steadiness> afloat(Condition condition) {
+        if (!Flotation.floats(condition)) {
+            return Optional.empty();
+        }
+        Balance.Rest rest = Balance.rest(condition, Balance.upright(condition), null);
+        return HeldList.held(condition, 0, rest.trial()).map(upright -> of(condition, upright, rest.equilibrium()));
+    }
+
+    /**
      * @param upright the boat held upright, height and trim free
      * @param settled where she comes to rest from there
      */
     static Steadiness of(Condition condition, Trial upright, Equilibrium settled) {
-        double gm = upright.reducedPort() / upright.massG();
+        double carried = condition.carriedG(upright.plane());
+        double gm = upright.reducedPort() / carried;
         double wanted = wantedGmMm(condition);
-        return new Steadiness(stance(gm, wanted, settled), settled.heelDeg(), gm, wanted, -upright.potentialHeightMm());
+        return new Steadiness(
+                stance(gm, wanted, settled),
+                settled.heelDeg(),
+                gm,
+                wanted,
+                -upright.potentialHeightMm() * upright.massG() / carried);
     }
 
     private static Stance stance(double gm, double wanted, Equilibrium settled) {

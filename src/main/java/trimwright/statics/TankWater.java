@@ -54,6 +54,10 @@ final class TankWater {
                 - Immersion.below(outside, room.centroidMm()).add(room).volumeMm3();
     }
 
+    boolean isFreeFlooding() {
+        return freeFlooding;
+    }
+
     double fill() {
         return fill;
     }
