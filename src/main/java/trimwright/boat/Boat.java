@@ -65,6 +65,11 @@ public record Boat(
         return new Boat(name, water, paintedLine, other, zones, targets, divePlan);
     }
 
+    /** The same boat with other places offered for lead and foam. */
+    public Boat withZones(List<Zone> other) {
+        return new Boat(name, water, paintedLine, parts, other, targets, divePlan);
+    }
+
     /** The same boat with her tanks filled in another order. */
     public Boat diving(DivePlan plan) {
         return new Boat(name, water, paintedLine, parts, zones, targets, Optional.of(plan));

@@ -18,6 +18,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * @param mirror whether a twin stands at -y
  * @param fill how full a tank is, 0…1; 0 for everything else
  * @param softness how it gives way to the water with depth and time
+ * @param fixed whether it stays as it is; lead or foam that is not may be moved or taken out by a ballast plan
  */
 public record Part(
         String id,
@@ -30,7 +31,8 @@ public record Part(
         Optional<String> inside,
         boolean mirror,
         double fill,
-        Softness softness) {
+        Softness softness,
+        boolean fixed) {
 
     public Part {
         Objects.requireNonNull(id, "id");
@@ -46,7 +48,7 @@ public record Part(
         }
     }
 
-    /** A part that neither gives way nor soaks. */
+    /** A part that stays where it is and neither gives way nor soaks. */
     public Part(
             String id,
             Kind kind,
@@ -58,7 +60,19 @@ public record Part(
             Optional<String> inside,
             boolean mirror,
             double fill) {
-        this(id, kind, shape, build, weighedMassG, densityGPerCm3, givenCentreMm, inside, mirror, fill, Softness.NONE);
+        this(
+                id,
+                kind,
+                shape,
+                build,
+                weighedMassG,
+                densityGPerCm3,
+                givenCentreMm,
+                inside,
+                mirror,
+                fill,
+                Softness.NONE,
+                true);
     }
 
     public boolean isTank() {
@@ -77,18 +91,48 @@ public record Part(
     /** The same part with another shape, weighed mass and centre. */
     public Part withBody(Optional<Shape> newShape, Optional<Double> newMassG, Optional<Vector3D> newCentreMm) {
         return new Part(
-                id, kind, newShape, build, newMassG, densityGPerCm3, newCentreMm, inside, mirror, fill, softness);
+                id,
+                kind,
+                newShape,
+                build,
+                newMassG,
+                densityGPerCm3,
+                newCentreMm,
+                inside,
+                mirror,
+                fill,
+                softness,
+                fixed);
     }
 
     /** The same part with another fill. */
     public Part withFill(double newFill) {
-        return new Part(
-                id, kind, shape, build, weighedMassG, densityGPerCm3, givenCentreMm, inside, mirror, newFill, softness);
+        return with(newFill, softness, fixed);
     }
 
     /** The same part giving way to the water. */
     public Part withSoftness(Softness other) {
+        return with(fill, other, fixed);
+    }
+
+    /** The same part, which a ballast plan may move or take out. */
+    public Part loose() {
+        return with(fill, softness, false);
+    }
+
+    private Part with(double newFill, Softness newSoftness, boolean newFixed) {
         return new Part(
-                id, kind, shape, build, weighedMassG, densityGPerCm3, givenCentreMm, inside, mirror, fill, other);
+                id,
+                kind,
+                shape,
+                build,
+                weighedMassG,
+                densityGPerCm3,
+                givenCentreMm,
+                inside,
+                mirror,
+                newFill,
+                newSoftness,
+                newFixed);
     }
 }

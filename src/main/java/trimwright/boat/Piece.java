@@ -47,6 +47,11 @@ public record Piece(
         return part.inside().isPresent() ? Optional.empty() : body;
     }
 
+    /** The shape of the part, of the twin its mirror image. */
+    public Optional<Shape> shape() {
+        return part.shape().map(s -> twin ? s.mirrored() : s);
+    }
+
     /** The id of the part, followed by a prime for the twin. */
     public String id() {
         return twin ? part.id() + "′" : part.id();
@@ -100,7 +105,7 @@ public record Piece(
         }
         if (build instanceof HullBuild.Sealed sealed) {
             // Without a thickness it was weighed: the centroid of the surface then stands for that of the shell.
-            return new MeshSkin(surface, sealed.thicknessMm().orElse(0.0));
+            return new MeshSkin(surface, sealed.shellMm());
         }
         HullBuild.Printed printed = (HullBuild.Printed) build;
         return printed.infill().isPresent() ? plastic(printed.infill().get(), solid, surface) : solid;

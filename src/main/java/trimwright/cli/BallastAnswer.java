@@ -86,8 +86,14 @@ record BallastAnswer(
         double[] ends = ends();
         PlanWords.cutList(plan.pieces(), ends[0], ends[1]).forEach(page::point);
         plan.removals()
-                .forEach((id, share) -> page.point("take " + Numbers.fixed(100 * share, 0) + " % out of " + id + " ("
-                        + Numbers.g(removedG(id, share)) + "), from both its ends alike"));
+                .forEach((id, share) -> page.point(
+                        share == 1
+                                ? "take out " + id + " (" + Numbers.g(removedG(id, share)) + ")"
+                                : "take " + Numbers.g(removedG(id, share)) + " out of " + id + " ("
+                                        + Numbers.fixed(100 * share, 0) + " % of it), from both its ends alike"));
+        plan.moves()
+                .forEach((id, mm) ->
+                        page.point("move " + id + " " + Numbers.mm(Math.abs(mm)) + (mm > 0 ? " forward" : " aft")));
         tellState(page);
         tellWorth(page);
     }
@@ -268,6 +274,10 @@ record BallastAnswer(
                     .number("massG", removedG(e.getKey(), e.getValue())));
         }
         json.list("takenOut", taken);
+        List<JsonObject> moved = new ArrayList<>();
+        plan.moves()
+                .forEach((id, mm) -> moved.add(new JsonObject().text("id", id).number("aheadMm", mm)));
+        json.list("moved", moved);
         shifted.ifPresent(s -> json.number("movedMm", s.shiftMm()));
         JsonObject conditions = new JsonObject().object("surfaced", FloatJson.of(plan.surfaced()));
         plan.dived()
@@ -330,6 +340,7 @@ record BallastAnswer(
     private static JsonObject json(Room room) {
         return new JsonObject()
                 .text("zone", room.zone().id())
+                .text("for", room.zone().use().word())
                 .truth("twin", room.twin())
                 .number("belowLineCm3", room.belowLineMm3() / 1000)
                 .number("aboveLineCm3", room.aboveLineMm3() / 1000)
@@ -342,7 +353,11 @@ record BallastAnswer(
                                 .map(s -> new JsonObject()
                                         .number("fromXMm", s.fromXMm())
                                         .number("toXMm", s.toXMm())
-                                        .number("freeCm3", s.freeMm3() / 1000))
+                                        .number("freeCm3", s.freeMm3() / 1000)
+                                        .number("portBelowCm3", s.portBelowMm3() / 1000)
+                                        .number("portAboveCm3", s.portAboveMm3() / 1000)
+                                        .number("starboardBelowCm3", s.starboardBelowMm3() / 1000)
+                                        .number("starboardAboveCm3", s.starboardAboveMm3() / 1000))
                                 .toList());
     }
 }

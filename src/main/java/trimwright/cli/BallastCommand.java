@@ -67,7 +67,8 @@ final class BallastCommand extends BoatCommand {
         }
         BallastPlan plan = Planner.plan(request);
         List<WayOut> ways = plan.feasible() ? List.of() : WaysOut.of(request, plan.rooms());
-        List<Finding> findings = new ArrayList<>(PlanCheck.rooms(plan.rooms()));
+        List<Finding> findings = new ArrayList<>(PlanCheck.rooms(boat, plan.rooms()));
+        findings.addAll(PlanCheck.loose(boat));
         findings.addAll(loaded.findings());
         Optional<Path> written = plan.feasible() ? Optional.ofNullable(out.getValue()) : Optional.empty();
         written.ifPresent(to -> findings.addAll(write(loaded, plan, to)));

@@ -141,8 +141,9 @@ final class PlanOptions {
         if (leadG != null && foamCm3 != null) {
             throw command.misuse("Give one of --add-lead and --add-foam: the other follows from it.");
         }
-        if (boat.zones().isEmpty()) {
-            throw new UnusableInputException(Finding.of(Code.PLAN_WITHOUT_ZONES, new Place.Whole()));
+        List<Finding> findings = PlanCheck.zones(boat);
+        if (!findings.isEmpty()) {
+            throw new UnusableInputException(findings);
         }
         Goal strive = leadG != null ? Goal.firmestWithLead(leadG) : Goal.firmestWithFoam(foamCm3 * 1000);
         return Pairing.keepingLine(boat, strive, lead, foam)
@@ -225,7 +226,7 @@ final class PlanOptions {
     private Set<String> removable(Boat boat, List<Finding> findings) {
         List<String> told = takeFrom.getValue();
         Set<String> ids = new LinkedHashSet<>(told == null ? List.of() : told);
-        for (String id : ids) {
+        for (String id : Set.copyOf(ids)) {
             if (boat.part(id).filter(PlanRequest::canTakeOut).isEmpty()) {
                 List<String> allowed = boat.parts().stream()
                         .filter(PlanRequest::canTakeOut)
@@ -234,6 +235,7 @@ final class PlanOptions {
                 findings.add(Finding.of(Code.NOT_REMOVABLE, new Place.Whole(), "found", id, "allowed", allowed));
             }
         }
+        ids.addAll(PlanRequest.looseParts(boat));
         return ids;
     }
 }

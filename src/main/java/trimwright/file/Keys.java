@@ -66,6 +66,7 @@ final class Keys {
         PART.put("compressionPercentPerM", material);
         PART.put("softFoam", EnumSet.of(Kind.FOAM));
         PART.put("uptakePercent", material);
+        PART.put("fixed", EnumSet.of(Kind.BALLAST, Kind.FOAM));
     }
 
     private Keys() {}

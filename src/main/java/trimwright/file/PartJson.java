@@ -43,6 +43,9 @@ public final class PartJson {
             node.put("softFoam", true);
         }
         softness.uptakePercent().ifPresent(percent -> node.put("uptakePercent", percent));
+        if (!part.fixed()) {
+            node.put("fixed", false);
+        }
         return node;
     }
 

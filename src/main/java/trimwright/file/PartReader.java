@@ -112,13 +112,14 @@ final class PartReader {
             Optional<HullBuild> hullBuild = build.flatMap(this::hullBuild);
             requireMass();
             Softness softness = softness();
+            boolean fixed = !takes("fixed") || !fields.has("fixed") || fields.flag("fixed");
             // A mesh that cannot be read is reported about its own file, not here.
             boolean unread = ShapeReader.isGiven(fields) && shape.isEmpty();
             if (fields.hasErrors() || unread) {
                 return Optional.empty();
             }
-            return Optional.of(
-                    new Part(id.get(), kind, shape, hullBuild, massG, density, centre, inside, mirror, fill, softness));
+            return Optional.of(new Part(
+                    id.get(), kind, shape, hullBuild, massG, density, centre, inside, mirror, fill, softness, fixed));
         }
 
         /** How the part gives way to the water; one that stands inside another does not meet it. */

@@ -396,13 +396,21 @@ public enum Code {
     // The ballast plan and the seat
     /** There is no painted line to plan for. */
     PLAN_WITHOUT_LINE(Severity.ERROR),
-    /** There is no zone in which lead or foam may go. */
+    /** There is no zone in which lead or foam may go, and no hull in which one could be found. */
     PLAN_WITHOUT_ZONES(Severity.ERROR),
+    /** There is no zone, and none can be found since a hull is an open surface. */
+    PLAN_ZONES_OPEN_HULL(Severity.ERROR),
+    /** The file gives no zones; these were found in the hull: {@code zones} (list of ids). */
+    ZONES_FOUND(Severity.NOTE),
+    /** A zone for foam in a watertight part, where foam displaces nothing: {@code part}. */
+    ZONE_FOAM_KEPT_DRY(Severity.WARNING),
+    /** Lead or foam that is not fixed, but of a shape of which nothing can be taken out, only all of it. */
+    LOOSE_ONLY_WHOLE(Severity.NOTE),
     /** There are zones for one of the two only: {@code missing} (the use that no zone is for). */
     PLAN_ONE_MATERIAL(Severity.NOTE),
-    /** Nothing fits into the zone: {@code wholeCm3}. */
+    /** Nothing fits into the zone: {@code wholeCm3}, {@code takenBy} (ids of parts that reach into it). */
     ZONE_WITHOUT_ROOM(Severity.WARNING),
-    /** Little of the zone is free: {@code freeCm3}, {@code wholeCm3}. */
+    /** Little of the zone is free: {@code freeCm3}, {@code wholeCm3}, {@code takenBy} (ids of parts that reach into it). */
     ZONE_HARDLY_FREE(Severity.NOTE),
     /** The hull is open, so where its inside ends is not known and the zone was taken as given. */
     ZONE_TAKEN_AS_GIVEN(Severity.NOTE),

@@ -1,5 +1,6 @@
 package trimwright.plan;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +13,8 @@ import trimwright.statics.Flotation;
  *
  * @param feasible whether every aim is met by the outcome as floated
  * @param pieces the pieces to add, each a part of the boat
- * @param removals what to take out of parts that may give some up, g by the id of the part
+ * @param removals what to take out of parts that may give some up: share 0…1 by the id of the part
+ * @param moves how far to move what is left of such parts, mm ahead by the id of the part
  * @param addedLeadG mass of lead added
  * @param addedFoamMm3 volume of foam added
  * @param addedFoamG mass of foam added
@@ -28,6 +30,7 @@ public record BallastPlan(
         boolean feasible,
         List<Part> pieces,
         Map<String, Double> removals,
+        Map<String, Double> moves,
         double addedLeadG,
         double addedFoamMm3,
         double addedFoamG,
@@ -46,6 +49,45 @@ public record BallastPlan(
      * @param roundedMassG mass added by the pieces as they are to be made
      */
     public record Rounding(double idealMassG, double roundedMassG) {}
+
+    BallastPlan finished(Flotation newSurfaced, Optional<Flotation> newDived, Map<Aim, Double> newWorth) {
+        return new BallastPlan(
+                feasible,
+                pieces,
+                removals,
+                moves,
+                addedLeadG,
+                addedFoamMm3,
+                addedFoamG,
+                planned,
+                newSurfaced,
+                newDived,
+                misses,
+                newWorth,
+                rounding,
+                rooms);
+    }
+
+    /** The same plan for a boat that has more parts, all of which are taken out. */
+    BallastPlan alsoRemoving(Map<String, Double> more) {
+        Map<String, Double> all = new LinkedHashMap<>(more);
+        all.putAll(removals);
+        return new BallastPlan(
+                feasible,
+                pieces,
+                all,
+                moves,
+                addedLeadG,
+                addedFoamMm3,
+                addedFoamG,
+                planned,
+                surfaced,
+                dived,
+                misses,
+                worth,
+                rounding,
+                rooms);
+    }
 
     /** BG dived, or for a boat without tanks GM surfaced, mm: what a firmest plan is judged by. */
     double firmnessMm() {

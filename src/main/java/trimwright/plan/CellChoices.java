@@ -31,8 +31,8 @@ final class CellChoices {
         for (int i = 0; i < cells.size(); i++) {
             RoomCell cell = cells.get(i);
             double density = densityOf(cell);
-            perGram[i] = Influence.perMm3(cell.box().solid(), density, basis.surfaced, basis.dived)
-                    .times(1 / density);
+            perGram[i] =
+                    basis.perMm3(cell.box().solid(), cell.inside(), density).times(1 / density);
         }
         for (int i = 0; i < cells.size(); i++) {
             Integer port = cells.get(i).twin() ? portside.get(place(cells.get(i))) : null;
@@ -102,6 +102,6 @@ final class CellChoices {
     }
 
     private static String place(RoomCell cell) {
-        return cell.zone() + '\n' + cell.slice() + '\n' + cell.layer();
+        return cell.zone() + '\n' + cell.inside() + '\n' + cell.slice() + '\n' + cell.layer();
     }
 }

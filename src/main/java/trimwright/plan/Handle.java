@@ -21,7 +21,10 @@ record Handle(List<Strip> strips, double costFactor) {
 
     private static Strip image(Strip strip, List<Strip> strips) {
         for (Strip other : strips) {
-            if (other.twin != strip.twin && other.zone.equals(strip.zone) && mirrored(strip, other)) {
+            if (other.twin != strip.twin
+                    && other.zone.equals(strip.zone)
+                    && other.inside.equals(strip.inside)
+                    && mirrored(strip, other)) {
                 return other;
             }
         }

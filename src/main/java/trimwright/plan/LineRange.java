@@ -1,7 +1,6 @@
 package trimwright.plan;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 
 /**
@@ -22,7 +21,7 @@ public record LineRange(List<Place> places) {
      * @param stepMm distance between lines
      */
     public static LineRange of(PlanRequest request, double mostMm, double stepMm) {
-        PlanRequest least = request.withGoal(Goal.LEAST_MASS);
+        CellProgramme least = CellProgramme.of(request.withGoal(Goal.LEAST_MASS));
         List<Place> places = new ArrayList<>();
         double reachable = Double.NaN;
         for (double raised = -mostMm; raised <= mostMm + 1e-9; raised += stepMm) {
@@ -42,13 +41,13 @@ public record LineRange(List<Place> places) {
         return new LineRange(List.copyOf(places));
     }
 
-    private static Place edge(PlanRequest request, double reached, double missed, Place at) {
+    private static Place edge(CellProgramme now, double reached, double missed, Place at) {
         double good = reached;
         double bad = missed;
         Place best = at;
         for (int i = 0; i < HALVINGS; i++) {
             double middle = 0.5 * (good + bad);
-            Place place = at(request, middle);
+            Place place = at(now, middle);
             if (place != null) {
                 good = middle;
                 best = place;
@@ -59,9 +58,9 @@ public record LineRange(List<Place> places) {
         return best;
     }
 
-    private static Place at(PlanRequest request, double raisedMm) {
-        Planner planner = Planner.of(request.withLineRaised(raisedMm), null);
-        Planner.Outline outline = planner.outline(List.of(), EnumSet.noneOf(Aim.class));
+    private static Place at(CellProgramme now, double raisedMm) {
+        CellProgramme.Outline outline =
+                now.like(now.request().withLineRaised(raisedMm)).outline();
         return outline.meetsAll() ? new Place(raisedMm, outline.addedG()) : null;
     }
 }

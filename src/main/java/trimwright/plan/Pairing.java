@@ -2,6 +2,7 @@ package trimwright.plan;
 
 import java.util.Optional;
 import java.util.Set;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
 import trimwright.boat.Targets;
 import trimwright.statics.Condition;
@@ -16,39 +17,41 @@ public final class Pairing {
 
     private static final double LINE_MM = 0.1;
     private static final double LIST_DEG = 0.1;
-    private static final double TRIM_DEG = 0.5;
+    private static final double DIVED_DEG = 0.5;
     private static final double RESIDUAL_G = 1.5;
 
     private Pairing() {}
 
     /**
-     * A request that keeps the boat where she floats now.
+     * A request that keeps the boat as she floats and dives now, with whatever list and trim she has.
      *
      * @param goal how much lead or foam
      * @return the request; empty when she sinks, so that there is nothing to keep
      */
     public static Optional<PlanRequest> keepingLine(Boat boat, Goal goal, double leadGPerCm3, double foamGPerCm3) {
         Condition condition = Condition.of(boat);
-        Flotation now = Flotation.of(condition);
+        Flotation now = Flotation.settling(condition);
         if (now.settled().isEmpty()) {
             return Optional.empty();
         }
         Equilibrium afloat = now.settled().get();
         double residual = now.submerged().residualG();
-        double divedTrim = 0;
-        if (condition.tankVolumeMm3() > 0) {
-            divedTrim = Flotation.of(condition.withAllTanksAt(1))
-                    .settled()
-                    .map(e -> Math.abs(e.trimDeg()))
-                    .orElse(Math.abs(now.submerged().trimDeg()));
-        }
         Wanted asNow = new Wanted(
-                0,
-                0,
-                new Targets.Band(residual - RESIDUAL_G, residual + RESIDUAL_G),
-                LINE_MM,
-                LIST_DEG,
-                divedTrim + TRIM_DEG);
-        return Optional.of(new PlanRequest(boat, afloat.plane(), asNow, goal, leadGPerCm3, foamGPerCm3, Set.of()));
+                0, 0, new Targets.Band(residual - RESIDUAL_G, residual + RESIDUAL_G), LINE_MM, LIST_DEG, DIVED_DEG);
+        return Optional.of(new PlanRequest(
+                boat,
+                afloat.plane(),
+                asNow,
+                goal,
+                leadGPerCm3,
+                foamGPerCm3,
+                Set.of(),
+                condition.tankVolumeMm3() > 0 ? Optional.of(divedUp(condition)) : Optional.empty()));
+    }
+
+    /** How she lies with her tanks full. */
+    private static Vector3D divedUp(Condition condition) {
+        Flotation dived = Flotation.settling(condition.withAllTanksAt(1));
+        return dived.settled().map(e -> e.plane().up()).orElse(dived.submerged().up());
     }
 }

@@ -2,6 +2,8 @@ package trimwright.plan;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Piece;
 import trimwright.immersion.Displacer;
 import trimwright.immersion.Immersion;
@@ -25,6 +27,8 @@ final class PlanBasis {
     final Influence boat;
 
     final double density;
+    /** Centroid of the surfaced waterplane. */
+    final Vector3D surfacedCentre;
     /** Surfaced waterplane, mm². */
     final double waterplaneMm2;
     /** Second moments about its own centroid less the free surfaces in the tanks, mm⁴. */
@@ -43,16 +47,17 @@ final class PlanBasis {
         dives = condition.tankVolumeMm3() > 0;
         Immersion below = condition.below(surfaced);
         TankLoad now = condition.tankLoad(surfaced);
+        surfacedCentre = below.centreOfFlotationMm();
         waterplaneMm2 = below.waterplaneMm2();
         inertiaAheadMm4 = below.inertiaAheadMm4() - now.inertiaAheadMm4();
         inertiaPortMm4 = below.inertiaPortMm4() - now.inertiaPortMm4();
     }
 
-    /**
-     * @param surfaced the plane she is to lie on
-     */
-    static PlanBasis of(Condition condition, Wanted wanted, WaterPlane surfaced) {
-        WaterPlane dived = divedPlane(condition, wanted);
+    /** @param condition the boat of the request */
+    static PlanBasis of(Condition condition, PlanRequest request) {
+        Wanted wanted = request.wanted();
+        WaterPlane surfaced = request.line();
+        WaterPlane dived = divedPlane(condition, request);
         TankLoad now = condition.tankLoad(surfaced);
         TankLoad full = condition.withAllTanksAt(1).tankLoad(surfaced);
         Influence sum = Influence.ofLoad(now.massG(), now.momentGmm())
@@ -69,11 +74,18 @@ final class PlanBasis {
         return new PlanBasis(condition, wanted, surfaced, dived, other);
     }
 
-    /** The level plane above which the wanted residual stands. */
-    private static WaterPlane divedPlane(Condition condition, Wanted wanted) {
-        double above = wanted.middleResidualG() / condition.densityGPerMm3();
+    /** One mm³ of a material filling a body; in a watertight part it weighs and displaces nothing. */
+    Influence perMm3(Displacer body, Optional<String> inside, double densityGPerMm3) {
+        return inside.isPresent()
+                ? Influence.ofMass(densityGPerMm3, body.centroidMm())
+                : Influence.perMm3(body, densityGPerMm3, surfaced, dived);
+    }
+
+    /** The plane above which the wanted residual stands, level unless she is to lie otherwise. */
+    private static WaterPlane divedPlane(Condition condition, PlanRequest request) {
+        double above = request.wanted().middleResidualG() / condition.densityGPerMm3();
         double under = condition.volumeMm3() - above;
-        return condition.planeAbove(under, WaterPlane.level(0));
+        return condition.planeAbove(under, WaterPlane.of(request.divedUp().orElse(Vector3D.PLUS_K), 0));
     }
 
     /** Volume standing above a plane by part, mm³, the largest first. */

@@ -3,6 +3,7 @@ package trimwright.plan;
 import java.util.ArrayList;
 import java.util.List;
 import trimwright.boat.Boat;
+import trimwright.boat.Part;
 import trimwright.boat.Zone;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
@@ -22,36 +23,78 @@ public final class PlanCheck {
         if (boat.paintedLine().isEmpty()) {
             findings.add(Finding.of(Code.PLAN_WITHOUT_LINE, new Place.Whole()));
         }
-        if (boat.zones().isEmpty()) {
-            findings.add(Finding.of(Code.PLAN_WITHOUT_ZONES, new Place.Whole()));
-        }
+        findings.addAll(zones(boat));
         wanted.contradictions().forEach(findings::add);
         return findings;
     }
 
-    /** What the room that was found says about the zones. */
-    public static List<Finding> rooms(List<Room> rooms) {
+    /** Whether there is, or can be found, a place for lead and foam. */
+    public static List<Finding> zones(Boat boat) {
+        if (!boat.zones().isEmpty() || ZoneFinder.canFind(boat)) {
+            return List.of();
+        }
+        Code code = ZoneFinder.hasOpenHull(boat) ? Code.PLAN_ZONES_OPEN_HULL : Code.PLAN_WITHOUT_ZONES;
+        return List.of(Finding.of(code, new Place.Whole()));
+    }
+
+    /**
+     * What the room that was found says about the zones.
+     *
+     * @param boat the boat as her file states her
+     */
+    public static List<Finding> rooms(Boat boat, List<Room> rooms) {
         List<Finding> findings = new ArrayList<>();
+        if (boat.zones().isEmpty()) {
+            List<String> found =
+                    rooms.stream().map(r -> r.zone().id()).distinct().toList();
+            findings.add(Finding.of(Code.ZONES_FOUND, new Place.Whole(), "zones", found));
+        }
         for (Room room : rooms) {
             if (room.twin()) {
                 continue;
             }
-            Place place = new Place.InZone(room.zone().id());
-            double whole = room.zone().box().solid().volumeMm3();
-            if (room.cells().isEmpty()) {
-                findings.add(Finding.of(Code.ZONE_WITHOUT_ROOM, place, "wholeCm3", whole / 1000));
-            } else if (room.freeMm3() < HARDLY_FREE * whole) {
-                findings.add(Finding.of(
-                        Code.ZONE_HARDLY_FREE, place, "freeCm3", room.freeMm3() / 1000, "wholeCm3", whole / 1000));
-            }
-            if (!room.insideKnown()) {
-                findings.add(Finding.of(Code.ZONE_TAKEN_AS_GIVEN, place));
-            }
+            findings.addAll(about(room, boat));
         }
         boolean lead = rooms.stream().anyMatch(r -> r.zone().use() == Zone.Use.BALLAST);
         boolean foam = rooms.stream().anyMatch(r -> r.zone().use() == Zone.Use.FOAM);
-        if (!lead || !foam) {
+        if (!boat.zones().isEmpty() && (!lead || !foam)) {
             findings.add(Finding.of(Code.PLAN_ONE_MATERIAL, new Place.Whole(), "missing", lead ? "foam" : "ballast"));
+        }
+        return findings;
+    }
+
+    /** What is not fixed and yet cannot be changed bit by bit. */
+    public static List<Finding> loose(Boat boat) {
+        return boat.parts().stream()
+                .filter(p -> !p.fixed() && !PlanRequest.canTakeOut(p))
+                .map(p -> Finding.of(Code.LOOSE_ONLY_WHOLE, new Place.OnPart(p.id())))
+                .toList();
+    }
+
+    private static List<Finding> about(Room room, Boat boat) {
+        List<Finding> findings = new ArrayList<>();
+        Place place = new Place.InZone(room.zone().id());
+        double whole = room.zone().box().solid().volumeMm3();
+        boolean given = !boat.zones().isEmpty();
+        if (room.inside().isPresent() && room.zone().use() == Zone.Use.FOAM) {
+            findings.add(Finding.of(
+                    Code.ZONE_FOAM_KEPT_DRY, place, "part", room.inside().get()));
+        } else if (room.cells().isEmpty() && given) {
+            findings.add(
+                    Finding.of(Code.ZONE_WITHOUT_ROOM, place, "wholeCm3", whole / 1000, "takenBy", room.takenBy()));
+        } else if (room.freeMm3() < HARDLY_FREE * whole && given) {
+            findings.add(Finding.of(
+                    Code.ZONE_HARDLY_FREE,
+                    place,
+                    "freeCm3",
+                    room.freeMm3() / 1000,
+                    "wholeCm3",
+                    whole / 1000,
+                    "takenBy",
+                    room.takenBy()));
+        }
+        if (!room.insideKnown() && boat.parts().stream().anyMatch(Part::isHull)) {
+            findings.add(Finding.of(Code.ZONE_TAKEN_AS_GIVEN, place));
         }
         return findings;
     }

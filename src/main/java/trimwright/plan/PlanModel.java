@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import trimwright.immersion.Immersion;
 
 /**
  * The plan as a linear programme (docs/statics.md, the ballast plan): at the two wanted attitudes everything that is chosen acts in proportion
@@ -15,16 +14,15 @@ import trimwright.immersion.Immersion;
  */
 final class PlanModel {
 
-    /** Share of a tolerance that a plan may use up; the rest is kept for cutting and placing. */
-    private static final double USED_SHARE = 0.5;
-    /** The same when she is to lie on her line exactly: not zero, so that rounding in a row that nothing acts on does no harm. */
-    private static final double EXACT_SHARE = 1e-3;
     /** GM or BG, mm, by which degrees are turned into moments where none is wanted: a boat with less has no attitude of her own. */
     private static final double SOFTEST_MM = 1;
     /** Share of a tolerance that counts as rounding. */
     private static final double NOTHING = 1e-9;
     /** Grams of cost for missing an aim by its whole tolerance: far above what any plan adds. */
     private static final double MISS_COST = 1e5;
+
+    /** Weight of what decides only between answers that are otherwise alike. */
+    private static final double TRACE = 1e-6;
 
     private final PlanBasis basis;
     private final List<Choice> choices;
@@ -36,12 +34,22 @@ final class PlanModel {
     private final double stiffnessList;
     private final Map<Aim, Double> shift = new EnumMap<>(Aim.class);
 
-    /** How strictly the surfaced line is held. */
+    /** How strictly the aims are held: a share of each tolerance, the rest being kept for cutting and placing. */
     enum Hold {
-        /** On the line exactly. */
-        EXACT,
-        /** Within half the tolerance. */
-        BAND
+        /** On the line exactly: not zero, so that rounding in a row that nothing acts on does no harm. */
+        EXACT(1e-3, 0.5),
+        /** Within half of what is allowed. */
+        BAND(0.5, 0.5),
+        /** Within all but a little of what is allowed, each end of the line for itself. */
+        WIDE(0.95, 0.95);
+
+        private final double surfacedShare;
+        private final double divedShare;
+
+        Hold(double surfacedShare, double divedShare) {
+            this.surfacedShare = surfacedShare;
+            this.divedShare = divedShare;
+        }
     }
 
     /**
@@ -57,8 +65,7 @@ final class PlanModel {
         this.choices = List.copyOf(choices);
         this.unknowns = choices.stream().map(Choice::unknown).toList();
         this.caps = List.copyOf(caps);
-        Immersion below = basis.condition.below(basis.surfaced);
-        surfacedCentre = below.centreOfFlotationMm();
+        surfacedCentre = basis.surfacedCentre;
         divedCentre = basis.condition.volumeCentroidMm();
         double weight = basis.boat.massG();
         stiffnessTrim = Math.toRadians(basis.density * basis.inertiaAheadMm4);
@@ -101,8 +108,12 @@ final class PlanModel {
         double[] cost = new double[unknowns.size()];
         for (int i = 0; i < cost.length; i++) {
             Unknown u = unknowns.get(i);
-            // A trace of the mass keeps the firmest plan from adding what brings nothing.
-            cost[i] = goal.firmest() ? 1e-6 * u.costPerUnit() - uprighting(u.perUnit()) : u.costPerUnit();
+            // A trace of the mass keeps the firmest plan from adding what brings nothing; a trace of firmness puts the
+            // same mass where it does
+            // most good.
+            cost[i] = goal.firmest()
+                    ? TRACE * u.costPerUnit() - uprighting(u.perUnit())
+                    : u.costPerUnit() - TRACE * uprighting(u.perUnit());
         }
         LinearProgramme programme = new LinearProgramme(cost, most());
         addRows(programme, hold, unknowns.size(), List.of());
@@ -141,7 +152,7 @@ final class PlanModel {
             most[n + k] = Double.POSITIVE_INFINITY;
         }
         LinearProgramme programme = new LinearProgramme(cost, most);
-        addRows(programme, Hold.BAND, n, slacks);
+        addRows(programme, Hold.WIDE, n, slacks);
         return programme;
     }
 
@@ -153,7 +164,8 @@ final class PlanModel {
             Slack slack = slacks.get(k);
             double amount = x[unknowns.size() + k];
             if (amount > 1e-3 * tolerance(slack.aim())) {
-                misses.add(new Miss(slack.aim(), slack.sign() * amount));
+                // Too little force at the line means that she lies too deep, which counts as positive.
+                misses.add(new Miss(slack.aim(), (slack.aim() == Aim.LINE ? -1 : 1) * slack.sign() * amount));
             }
         }
         return misses;
@@ -209,6 +221,16 @@ final class PlanModel {
         return Math.toDegrees(basis.wanted.offLineMm() / half);
     }
 
+    /** How far an end of the painted line lies ahead of the centre of flotation, mm. */
+    private double endMm(boolean fore) {
+        double x = basis.condition
+                .boat()
+                .paintedLine()
+                .map(line -> (fore ? line.foremostMm() : line.aftmostMm()).getX())
+                .orElse(surfacedCentre.getX() + (fore ? 0.5 : -0.5) * basis.condition.lengthMm());
+        return x - surfacedCentre.getX();
+    }
+
     private double[] most() {
         return unknowns.stream().mapToDouble(Unknown::most).toArray();
     }
@@ -222,11 +244,15 @@ final class PlanModel {
                     LinearProgramme.Sense.AT_MOST,
                     cap.most());
         }
-        double share = hold == Hold.EXACT ? EXACT_SHARE : USED_SHARE;
+        double share = hold.surfacedShare;
         Wanted w = basis.wanted;
         double perMm = basis.density * basis.waterplaneMm2;
         rows.band(Aim.LINE, this::force, perMm, correction(Aim.LINE), share * w.offLineMm());
         rows.band(Aim.TRIM, this::trim, stiffnessTrim, correction(Aim.TRIM), share * trimToleranceDeg());
+        if (hold == Hold.WIDE) {
+            rows.end(endMm(true), share * w.offLineMm());
+            rows.end(endMm(false), share * w.offLineMm());
+        }
         rows.band(Aim.LIST, this::list, stiffnessList, correction(Aim.LIST), share * w.listDeg());
         double gm = w.gmMm() + correction(Aim.GM);
         rows.least(
@@ -237,15 +263,21 @@ final class PlanModel {
         if (!basis.dives) {
             return;
         }
-        double margin = 0.1 * (w.residualG().greatest() - w.residualG().least());
+        double margin = (hold == Hold.WIDE ? 0.02 : 0.1)
+                * (w.residualG().greatest() - w.residualG().least());
         rows.least(Aim.RESIDUAL, this::residual, 1, w.residualG().least() + margin + correction(Aim.RESIDUAL));
         rows.most(Aim.RESIDUAL, this::residual, 1, w.residualG().greatest() - margin + correction(Aim.RESIDUAL));
         double bg = w.bgMm() + correction(Aim.BG);
         double wet = basis.boat.massG() + basis.boat.tankG();
         rows.least(Aim.BG, i -> uprightingDived(i) - bg * (i.massG() + i.tankG()), wet, 0);
         double softest = Math.toRadians(wet * Math.max(SOFTEST_MM, w.bgMm()));
-        rows.band(Aim.DIVED_TRIM, this::divedTrim, softest, correction(Aim.DIVED_TRIM), USED_SHARE * w.divedTrimDeg());
-        rows.band(Aim.DIVED_LIST, this::divedList, softest, correction(Aim.DIVED_LIST), USED_SHARE * w.listDeg());
+        rows.band(
+                Aim.DIVED_TRIM,
+                this::divedTrim,
+                softest,
+                correction(Aim.DIVED_TRIM),
+                hold.divedShare * w.divedTrimDeg());
+        rows.band(Aim.DIVED_LIST, this::divedList, softest, correction(Aim.DIVED_LIST), hold.divedShare * w.listDeg());
     }
 
     // What one unit adds to each row.
@@ -323,6 +355,20 @@ final class PlanModel {
             row(aim, effect, perUnit, LinearProgramme.Sense.AT_MOST, (middle + width) * perUnit);
         }
 
+        /**
+         * The water at one end of the line held within ± the width, mm: force puts her up, trim lifts that end by its distance from the
+         * centre of flotation.
+         */
+        void end(double aheadMm, double width) {
+            double perMm = basis.density * basis.waterplaneMm2;
+            double lift = Math.toRadians(aheadMm) * perMm / stiffnessTrim;
+            Effect effect = i -> force(i) + lift * trim(i);
+            double middle = correction(Aim.LINE) * perMm + lift * correction(Aim.TRIM) * stiffnessTrim;
+            Map<Aim, Double> perUnit = Map.of(Aim.LINE, perMm, Aim.TRIM, lift * stiffnessTrim);
+            row(Aim.LINE, effect, perUnit, LinearProgramme.Sense.AT_LEAST, middle - width * perMm);
+            row(Aim.LINE, effect, perUnit, LinearProgramme.Sense.AT_MOST, middle + width * perMm);
+        }
+
         void least(Aim aim, Effect effect, double perUnit, double bound) {
             row(aim, effect, perUnit, LinearProgramme.Sense.AT_LEAST, bound);
         }
@@ -332,18 +378,22 @@ final class PlanModel {
         }
 
         private void row(Aim aim, Effect effect, double perUnit, LinearProgramme.Sense sense, double bound) {
+            row(aim, effect, Map.of(aim, perUnit), sense, bound);
+        }
+
+        /** @param perUnit what one unit of each aim is worth in the row */
+        private void row(Aim aim, Effect effect, Map<Aim, Double> perUnit, LinearProgramme.Sense sense, double bound) {
             double[] coefficients = new double[n + slacks.size()];
+            double rounding = NOTHING * tolerance(aim) * Math.abs(perUnit.get(aim));
             for (int i = 0; i < n; i++) {
                 double one = effect.of(unknowns.get(i).perUnit());
                 // What even the whole amount moves by less than rounding would only spoil the scale of the row.
-                boolean nothing = Math.abs(one) * unknowns.get(i).most() < NOTHING * tolerance(aim) * Math.abs(perUnit);
-                coefficients[i] = nothing ? 0 : one;
+                coefficients[i] = Math.abs(one) * unknowns.get(i).most() < rounding ? 0 : one;
             }
             for (int k = 0; k < slacks.size(); k++) {
-                if (slacks.get(k).aim() == aim) {
-                    // Missed on the low side, the slack fills up what is wanting; on the high side it takes off.
-                    coefficients[n + k] = -slacks.get(k).sign() * perUnit;
-                }
+                // Missed on the low side, the slack fills up what is wanting; on the high side it takes off.
+                coefficients[n + k] = -slacks.get(k).sign()
+                        * perUnit.getOrDefault(slacks.get(k).aim(), 0.0);
             }
             programme.row(aim.key(), coefficients, sense, bound - effect.of(basis.boat));
         }

@@ -1,10 +1,9 @@
 package trimwright.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import trimwright.boat.BoxShape;
 import trimwright.boat.Piece;
 import trimwright.boat.Zone;
 import trimwright.immersion.WaterPlane;
@@ -15,27 +14,49 @@ import trimwright.mesh.Bounds;
  *
  * @param zone the zone
  * @param twin whether this is its mirror image
+ * @param inside id of the watertight part in which it lies, where lead displaces nothing and foam is of no use; empty for flooded room
  * @param cells free boxes, from which pieces may be cut
  * @param belowLineMm3 free volume below the painted line
  * @param aboveLineMm3 free volume above it
  * @param centroidMm centroid of the free volume; the middle of the zone when there is none
  * @param errorMm3 error of the free volume, from the difference between every other column and the rest
  * @param slices free volume of each slice along the boat, from the stern
- * @param insideKnown false where a hull is open, so that the zone was taken as given
+ * @param insideKnown false where no closed hull is around it, so that the zone was taken as given
+ * @param takenBy ids of the parts that take up some of it
  */
 public record Room(
         Zone zone,
         boolean twin,
+        Optional<String> inside,
         List<RoomCell> cells,
         double belowLineMm3,
         double aboveLineMm3,
         Vector3D centroidMm,
         double errorMm3,
         List<Slice> slices,
-        boolean insideKnown) {
+        boolean insideKnown,
+        List<String> takenBy) {
 
-    /** Free volume between two places along the boat, mm and mm³. */
-    public record Slice(double fromXMm, double toXMm, double freeMm3) {}
+    /**
+     * Free volume between two places along the boat, mm and mm³.
+     *
+     * @param portBelowMm3 to port, below the painted line
+     * @param portAboveMm3 to port, above it
+     * @param starboardBelowMm3 to starboard, below it
+     * @param starboardAboveMm3 to starboard, above it
+     */
+    public record Slice(
+            double fromXMm,
+            double toXMm,
+            double portBelowMm3,
+            double portAboveMm3,
+            double starboardBelowMm3,
+            double starboardAboveMm3) {
+
+        public double freeMm3() {
+            return portBelowMm3 + portAboveMm3 + starboardBelowMm3 + starboardAboveMm3;
+        }
+    }
 
     /** Free volume, mm³. */
     public double freeMm3() {
@@ -48,28 +69,13 @@ public record Room(
     }
 
     /**
-     * Measures every zone of a boat, twins after their zone.
+     * Measures every zone of a boat, twins after their zone. Where zones overlap, the room belongs to the one that stands first.
      *
      * @param pieces the pieces of the boat
      * @param line the painted line's plane
      */
     public static List<Room> of(List<Zone> zones, List<Piece> pieces, WaterPlane line) {
-        Inside inside = new Inside(pieces);
-        List<Obstacle> obstacles = new ArrayList<>();
-        for (Piece piece : pieces) {
-            if (piece.part().build().isEmpty() && piece.part().inside().isEmpty()) {
-                obstacles.add(Obstacle.of(piece));
-            }
-        }
-        List<Room> rooms = new ArrayList<>();
-        for (Zone zone : zones) {
-            rooms.add(new RoomSurvey(zone, false, zone.box().bounds(), inside, obstacles, line).survey());
-            if (zone.mirror()) {
-                BoxShape image = zone.box().mirrored();
-                rooms.add(new RoomSurvey(zone, true, image.bounds(), inside, obstacles, line).survey());
-            }
-        }
-        return rooms;
+        return new RoomColumns(zones, pieces).rooms(line);
     }
 
     /** Height of the plane above a point of the boat's base. */

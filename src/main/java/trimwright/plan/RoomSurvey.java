@@ -1,6 +1,7 @@
 package trimwright.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -24,27 +25,30 @@ final class RoomSurvey {
     /** A box less high or wide than this is not worth cutting. */
     private static final double LEAST_SIDE_MM = 2.5;
 
+    /** What is shorter than this comes of rounding. */
+    private static final double ROUNDING_MM = 1e-6;
+
     private final Zone zone;
     private final boolean twin;
     private final Bounds box;
-    private final Inside inside;
-    private final List<Obstacle> obstacles;
-    private final WaterPlane line;
+    private final FreeSpace space;
+    private final List<Bounds> before;
 
     private final int slices;
     private final int columnsX;
     private final int columnsY;
     private final double stepX;
     private final double stepY;
-    private final Stretches[] free;
+    /** Per column, the free stretches as low, high, low, high, … */
+    private final double[][] free;
 
-    RoomSurvey(Zone zone, boolean twin, Bounds box, Inside inside, List<Obstacle> obstacles, WaterPlane line) {
+    /** @param before boxes of zones that have the room where they overlap */
+    RoomSurvey(Zone zone, boolean twin, Bounds box, FreeSpace space, List<Bounds> before) {
         this.zone = zone;
         this.twin = twin;
         this.box = box;
-        this.inside = inside;
-        this.obstacles = obstacles;
-        this.line = line;
+        this.space = space;
+        this.before = before;
         slices = (int) Math.max(1, Math.min(MOST_SLICES, Math.floor(box.sizeX() / LEAST_SLICE_MM)));
         double step = Math.max(STEP_MM, Math.sqrt(box.sizeX() * box.sizeY() / MOST_COLUMNS));
         int perSlice = (int) Math.max(2, Math.ceil(box.sizeX() / slices / step));
@@ -52,69 +56,100 @@ final class RoomSurvey {
         columnsY = (int) Math.max(2, Math.ceil(box.sizeY() / step));
         stepX = box.sizeX() / columnsX;
         stepY = box.sizeY() / columnsY;
-        free = new Stretches[columnsX * columnsY];
+        free = new double[columnsX * columnsY][];
+        for (int i = 0; i < columnsX; i++) {
+            for (int j = 0; j < columnsY; j++) {
+                free[i * columnsY + j] = column(x(i), y(j));
+            }
+        }
     }
 
-    Room survey() {
-        double[] below = new double[2];
-        double[] above = new double[2];
+    private double x(int i) {
+        return box.minX() + (i + 0.5) * stepX;
+    }
+
+    private double y(int j) {
+        return box.minY() + (j + 0.5) * stepY;
+    }
+
+    boolean isEmpty() {
+        return Arrays.stream(free).allMatch(c -> c.length == 0);
+    }
+
+    /** The room, divided by a painted line. */
+    Room room(WaterPlane line) {
+        double[] fields = new double[2];
+        double[][] sums = new double[slices][4];
         Vector3D moment = Vector3D.ZERO;
-        double[] sliceSums = new double[slices];
         double area = stepX * stepY;
         for (int i = 0; i < columnsX; i++) {
             for (int j = 0; j < columnsY; j++) {
-                double x = box.minX() + (i + 0.5) * stepX;
-                double y = box.minY() + (j + 0.5) * stepY;
-                Stretches column = column(x, y);
-                free[i * columnsY + j] = column;
+                double x = x(i);
+                double y = y(j);
+                double[] column = free[i * columnsY + j];
                 double surface = Room.heightAt(line, x, y);
-                for (int k = 0; k < column.count(); k++) {
-                    double low = column.low(k);
-                    double high = column.high(k);
+                double[] slice = sums[i / (columnsX / slices)];
+                int side = y >= 0 ? 0 : 2;
+                for (int k = 0; k < column.length; k += 2) {
+                    double low = column[k];
+                    double high = column[k + 1];
                     double wet = Math.max(0, Math.min(high, surface) - low);
-                    below[i + j & 1] += area * wet;
-                    above[i + j & 1] += area * (high - low - wet);
-                    sliceSums[i / (columnsX / slices)] += area * (high - low);
+                    slice[side] += area * wet;
+                    slice[side + 1] += area * (high - low - wet);
+                    fields[i + j & 1] += area * (high - low);
                     moment = moment.add(area * (high - low), new Vector3D(x, y, 0.5 * (low + high)));
                 }
             }
         }
-        double volume = below[0] + below[1] + above[0] + above[1];
+        double volume = fields[0] + fields[1];
         Vector3D centroid = volume > 0
                 ? moment.scalarMultiply(1 / volume)
                 : new Vector3D(box.centreX(), box.centreY(), box.centreZ());
-        double error = Math.abs(below[0] + above[0] - below[1] - above[1]);
         List<Room.Slice> parts = new ArrayList<>();
+        double below = 0;
         for (int s = 0; s < slices; s++) {
-            parts.add(new Room.Slice(sliceX(s), sliceX(s + 1), sliceSums[s]));
+            double[] v = sums[s];
+            below += v[0] + v[2];
+            parts.add(new Room.Slice(sliceX(s), sliceX(s + 1), v[0], v[1], v[2], v[3]));
         }
+        boolean useless = zone.use() == Zone.Use.FOAM && space.container().isPresent();
         return new Room(
                 zone,
                 twin,
-                cells(),
-                below[0] + below[1],
-                above[0] + above[1],
+                space.container(),
+                useless ? List.of() : cells(line),
+                below,
+                Math.max(0, volume - below),
                 centroid,
-                error,
+                Math.abs(fields[0] - fields[1]),
                 List.copyOf(parts),
-                inside.closed());
+                space.insideKnown(),
+                space.bodiesIn(box));
     }
 
     private double sliceX(int slice) {
         return box.minX() + slice * box.sizeX() / slices;
     }
 
-    private Stretches column(double x, double y) {
-        Stretches column = new Stretches();
-        column.add(box.minZ(), box.maxZ());
-        inside.keep(x, y, column);
-        for (Obstacle obstacle : obstacles) {
-            obstacle.block(x, y, column);
+    private double[] column(double x, double y) {
+        Stretches column = space.column(x, y, box.minZ(), box.maxZ());
+        for (Bounds b : before) {
+            if (x >= b.minX() && x <= b.maxX() && y >= b.minY() && y <= b.maxY()) {
+                column.remove(b.minZ(), b.maxZ());
+            }
         }
-        return column;
+        double[] ends = new double[2 * column.count()];
+        int n = 0;
+        for (int k = 0; k < column.count(); k++) {
+            if (column.high(k) - column.low(k) > ROUNDING_MM) {
+                ends[n++] = column.low(k);
+                ends[n++] = column.high(k);
+            }
+        }
+        return Arrays.copyOf(ends, n);
     }
 
-    private List<RoomCell> cells() {
+    private List<RoomCell> cells(WaterPlane line) {
         double[] surface = Room.heightsOver(line, box);
         List<RoomCell> cells = new ArrayList<>();
         int layer = 0;
@@ -137,8 +172,8 @@ final class RoomSurvey {
                 int layer = firstLayer + k;
                 int slice = s;
                 largestBox(s, low, high)
-                        .ifPresent(
-                                b -> cells.add(new RoomCell(zone.id(), zone.use(), twin, slice, layer, b, belowLine)));
+                        .ifPresent(b -> cells.add(new RoomCell(
+                                zone.id(), zone.use(), twin, space.container(), slice, layer, b, belowLine)));
             }
         }
         return firstLayer + count;
@@ -186,12 +221,12 @@ final class RoomSurvey {
     }
 
     /** Narrows a row of columns to its longest stretch that is free in one more column. */
-    private static void narrow(Stretches column, int j, double[] bottoms, double[] tops) {
+    private static void narrow(double[] column, int j, double[] bottoms, double[] tops) {
         double bottom = 0;
         double top = 0;
-        for (int k = 0; k < column.count(); k++) {
-            double from = Math.max(bottoms[j], column.low(k));
-            double to = Math.min(tops[j], column.high(k));
+        for (int k = 0; k < column.length; k += 2) {
+            double from = Math.max(bottoms[j], column[k]);
+            double to = Math.min(tops[j], column[k + 1]);
             if (to - from > top - bottom) {
                 bottom = from;
                 top = to;

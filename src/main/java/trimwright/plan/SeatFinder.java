@@ -11,7 +11,6 @@ import trimwright.boat.Kind;
 import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
 import trimwright.boat.Piece;
-import trimwright.boat.Shape;
 import trimwright.immersion.AxisClearance;
 import trimwright.immersion.Column;
 import trimwright.immersion.MeshTree;
@@ -59,15 +58,9 @@ public final class SeatFinder {
         radius = bar.diameterMm() / 2;
         for (Piece piece : boat.pieces()) {
             if (piece.part().build().isPresent()) {
-                Shape shape = piece.part().shape().orElseThrow();
-                MeshShape mesh = (MeshShape) (piece.twin() ? shape.mirrored() : shape);
                 HullBuild build = piece.part().build().get();
-                double thickness = build instanceof HullBuild.Skin skin
-                        ? skin.thicknessMm()
-                        : build instanceof HullBuild.Sealed sealed
-                                ? sealed.thicknessMm().orElse(0.0)
-                                : 0;
-                hulls.add(new Hull(mesh.tree(), thickness, build instanceof HullBuild.Printed));
+                MeshTree tree = ((MeshShape) piece.shape().orElseThrow()).tree();
+                hulls.add(new Hull(tree, build.shellMm(), build.enclosesMaterial()));
             }
         }
         last = new Vector3D[hulls.size()];

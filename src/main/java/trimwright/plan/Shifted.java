@@ -1,7 +1,6 @@
 package trimwright.plan;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -72,8 +71,8 @@ public final class Shifted {
     }
 
     private static double addedG(PlanRequest request, String id, double shiftMm) {
-        Planner planner = Planner.of(request.withBoat(along(request.boat(), id, shiftMm)), null);
-        Planner.Outline outline = planner.outline(List.of(), EnumSet.noneOf(Aim.class));
+        CellProgramme.Outline outline = CellProgramme.of(request.withBoat(along(request.boat(), id, shiftMm)))
+                .outline();
         return outline.meetsAll() ? outline.addedG() : Double.POSITIVE_INFINITY;
     }
 

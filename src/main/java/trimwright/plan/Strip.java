@@ -16,6 +16,8 @@ final class Strip {
     final String zone;
     final Zone.Use use;
     final boolean twin;
+    /** Id of the watertight part in which it lies, where it displaces nothing. */
+    final Optional<String> inside;
     /** The run of free room; its cross-section is that of the strip. */
     final BoxShape run;
 
@@ -29,6 +31,7 @@ final class Strip {
         zone = like.zone();
         use = like.use();
         twin = like.twin();
+        inside = like.inside();
         this.run = run;
         this.densityGPerMm3 = densityGPerMm3;
         put(volumeMm3, centreXMm);
@@ -96,7 +99,7 @@ final class Strip {
                 Optional.empty(),
                 Optional.of(densityGPerMm3 * 1000),
                 Optional.empty(),
-                Optional.empty(),
+                inside,
                 false,
                 0);
     }

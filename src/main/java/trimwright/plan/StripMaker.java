@@ -80,7 +80,8 @@ final class StripMaker {
                 }
             }
             groups.computeIfAbsent(
-                            c.zone() + '\n' + c.twin() + '\n' + c.belowLine() + '\n' + cluster, k -> new ArrayList<>())
+                            c.zone() + '\n' + c.inside() + '\n' + c.twin() + '\n' + c.belowLine() + '\n' + cluster,
+                            k -> new ArrayList<>())
                     .add(i);
         }
         return groups;
@@ -93,6 +94,7 @@ final class StripMaker {
                     && c.twin() == like.twin()
                     && c.belowLine() == like.belowLine()
                     && c.zone().equals(like.zone())
+                    && c.inside().equals(like.inside())
                     && amountsMm3[i] > 1e-6 * c.volumeMm3()) {
                 return false;
             }

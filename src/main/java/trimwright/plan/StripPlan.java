@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +13,6 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
 import trimwright.boat.Part;
 import trimwright.boat.Zone;
-import trimwright.statics.Equilibrium;
 import trimwright.statics.PaintedOffset;
 
 /**
@@ -34,16 +32,16 @@ final class StripPlan {
 
     private final PlanBasis basis;
     private final List<Strip> strips;
-    private final List<Removable> removables;
+    private final List<Loose> loose;
     private final PlanRequest request;
     private final Map<Aim, Double> learned = new EnumMap<>(Aim.class);
-    private Map<String, Double> removals = Map.of();
+    private List<Loose.Changed> changed = List.of();
     private List<Miss> misses = List.of();
 
-    StripPlan(PlanBasis basis, List<Strip> strips, List<Removable> removables, PlanRequest request) {
+    StripPlan(PlanBasis basis, List<Strip> strips, List<Loose> loose, PlanRequest request) {
         this.basis = basis;
         this.strips = strips;
-        this.removables = removables;
+        this.loose = loose.stream().map(l -> l.within(strips)).toList();
         this.request = request;
     }
 
@@ -51,8 +49,9 @@ final class StripPlan {
         return misses;
     }
 
-    Map<String, Double> removals() {
-        return removals;
+    /** What becomes of the loose parts. */
+    List<Loose.Changed> changed() {
+        return changed;
     }
 
     double massG(Zone.Use use) {
@@ -93,9 +92,10 @@ final class StripPlan {
         for (Handle h : handles) {
             addShifts(choices, h);
         }
-        removables.forEach(r -> choices.add(Choice.plain(r.unknown())));
+        loose.forEach(l -> choices.addAll(l.choices()));
         List<PlanModel.Cap> caps = PlanLimits.of(request, choices);
         caps.addAll(runCaps(handles, choices.size()));
+        caps.addAll(looseCaps(3 * handles.size(), choices.size()));
         LinearProgramme.Solution solution = solved(new PlanModel(basis, choices, caps), request.goal(), true);
         if (solution == null) {
             return false;
@@ -112,15 +112,24 @@ final class StripPlan {
             }
             s.put(volume, volume > 0 ? s.centreXMm() + moment / volume : s.centreXMm());
         }
-        Map<String, Double> taken = new LinkedHashMap<>();
-        for (int k = 0; k < removables.size(); k++) {
-            double share = x[3 * handles.size() + k];
-            if (share > 1e-6) {
-                taken.put(removables.get(k).part().id(), Math.min(1, share));
-            }
+        List<Loose.Changed> now = new ArrayList<>();
+        int next = 3 * handles.size();
+        for (Loose part : loose) {
+            now.add(part.changed(x, next));
+            next += part.choices().size();
         }
-        removals = taken;
+        changed = now;
         return true;
+    }
+
+    private List<PlanModel.Cap> looseCaps(int first, int count) {
+        List<PlanModel.Cap> caps = new ArrayList<>();
+        int next = first;
+        for (Loose part : loose) {
+            caps.addAll(part.caps(next, count));
+            next += part.choices().size();
+        }
+        return caps;
     }
 
     /** One mm³ in each strip of the handle. */
@@ -214,30 +223,23 @@ final class StripPlan {
                     : Math.rint(s.lengthMm() / LENGTH_STEP_MM) * LENGTH_STEP_MM * s.sectionMm2();
             s.put(Math.min(volume, s.capacityMm3()), s.centreXMm());
         }
+        changed = new ArrayList<>(changed.stream().map(Loose.Changed::sized).toList());
     }
 
     /** Places with the sizes held; rounded one by one, the rest solved again after each. */
     private boolean solvePlaces() {
-        List<Handle> open = new ArrayList<>(Handle.of(strips));
+        List<Handle> handles = Handle.of(strips);
+        List<Handle> open = new ArrayList<>(handles);
         open.removeIf(h -> h.strips().size() == 1
-                && Handle.of(strips).stream()
+                && handles.stream()
                         .anyMatch(o -> o.strips().size() == 2 && o.strips().containsAll(h.strips())));
         open.sort(Comparator.comparing(h -> h.strips().get(0), StripMaker.HEAVIEST_FIRST));
+        if (!placeLoose(open)) {
+            return false;
+        }
         while (!open.isEmpty()) {
-            List<Choice> choices = new ArrayList<>();
-            for (Handle h : open) {
-                addShifts(choices, h);
-            }
-            PlanModel model = new PlanModel(basis.with(built()), choices, List.of());
-            LinearProgramme.Solution solution = solved(model, Goal.LEAST_MASS, false);
-            if (solution == null) {
+            if (!solvePlaces(open, List.of())) {
                 return false;
-            }
-            for (int i = 0; i < open.size(); i++) {
-                double moment = solution.x()[2 * i] - solution.x()[2 * i + 1];
-                for (Strip s : open.get(i).strips()) {
-                    s.put(s.volumeMm3(), s.centreXMm() + moment / s.volumeMm3());
-                }
             }
             for (Strip s : open.remove(0).strips()) {
                 double end = Math.rint((s.centreXMm() - s.lengthMm() / 2) / LENGTH_STEP_MM) * LENGTH_STEP_MM;
@@ -247,22 +249,66 @@ final class StripPlan {
         return true;
     }
 
-    /** The boat with strips and removals as they stand. */
+    /** The loose parts that are moved, all others being open still: they are what is there already, and mostly the heaviest. */
+    private boolean placeLoose(List<Handle> open) {
+        List<Integer> moved = new ArrayList<>();
+        for (int k = 0; k < changed.size(); k++) {
+            if (changed.get(k).movedMm() != 0) {
+                moved.add(k);
+            }
+        }
+        while (!moved.isEmpty()) {
+            if (!solvePlaces(open, moved)) {
+                return false;
+            }
+            int k = moved.remove(0);
+            changed.set(k, changed.get(k).placed());
+        }
+        return true;
+    }
+
+    private boolean solvePlaces(List<Handle> handles, List<Integer> moved) {
+        List<Choice> choices = new ArrayList<>();
+        for (Handle h : handles) {
+            addShifts(choices, h);
+        }
+        for (int k : moved) {
+            choices.addAll(changed.get(k).shifts());
+        }
+        PlanModel model = new PlanModel(basis.with(built()), choices, List.of());
+        LinearProgramme.Solution solution = solved(model, Goal.LEAST_MASS, false);
+        if (solution == null) {
+            return false;
+        }
+        double[] x = solution.x();
+        for (int i = 0; i < handles.size(); i++) {
+            double moment = x[2 * i] - x[2 * i + 1];
+            for (Strip s : handles.get(i).strips()) {
+                s.put(s.volumeMm3(), s.centreXMm() + moment / s.volumeMm3());
+            }
+        }
+        for (int i = 0; i < moved.size(); i++) {
+            int at = 2 * (handles.size() + i);
+            changed.set(moved.get(i), changed.get(moved.get(i)).movedBy(x[at] - x[at + 1]));
+        }
+        return true;
+    }
+
+    /** The boat with strips and loose parts as they stand. */
     private Influence built() {
         Influence sum = basis.boat;
         for (Strip s : strips) {
             sum = sum.plus(perMm3(s).times(s.volumeMm3()));
         }
-        for (Removable r : removables) {
-            sum = sum.plus(
-                    r.unknown().perUnit().times(removals.getOrDefault(r.part().id(), 0.0)));
+        for (Loose.Changed c : changed) {
+            sum = sum.plus(c.influence());
         }
         return sum;
     }
 
     /** One mm³ of a strip, at its middle; the run is free of both planes, so that shares do not change along it. */
     private Influence perMm3(Strip s) {
-        Influence whole = Influence.perMm3(s.run.solid(), s.densityGPerMm3(), basis.surfaced, basis.dived);
+        Influence whole = basis.perMm3(s.run.solid(), s.inside, s.densityGPerMm3());
         double middle = 0.5 * (s.run.fromMm().getX() + s.run.toMm().getX());
         return whole.plus(whole.whenMoved(new Vector3D(s.centreXMm() - middle, 0, 0)));
     }
@@ -280,16 +326,12 @@ final class StripPlan {
         });
         double residual = plan.surfaced().submerged().residualG();
         if (plan.dived().isPresent()) {
-            learn(Aim.BG, Math.max(0, w.bgMm() - plan.surfaced().submerged().bgMm()));
+            learn(Aim.BG, Math.max(0, w.bgMm() - request.divedBgMm(plan.surfaced())));
             learn(Aim.RESIDUAL, Math.max(0, w.residualG().least() - residual));
             learn(Aim.RESIDUAL, Math.min(0, w.residualG().greatest() - residual));
-            plan.dived().get().settled().ifPresent(e -> learnDived(e));
+            learn(Aim.DIVED_TRIM, -request.divedTrimOffDeg(plan.dived().get()) / 2);
+            learn(Aim.DIVED_LIST, -request.divedListOffDeg(plan.dived().get()) / 2);
         }
-    }
-
-    private void learnDived(Equilibrium e) {
-        learn(Aim.DIVED_TRIM, -e.trimDeg() / 2);
-        learn(Aim.DIVED_LIST, -e.heelDeg() / 2);
     }
 
     private void learn(Aim aim, double amount) {

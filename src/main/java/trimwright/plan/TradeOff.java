@@ -1,7 +1,6 @@
 package trimwright.plan;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 
 /**
@@ -26,8 +25,8 @@ public record TradeOff(List<Point> points, int knee) {
      */
     public static TradeOff of(PlanRequest request, int count) {
         PlanRequest free = request.withGoal(Goal.LEAST_MASS).withStability(0);
-        Planner first = Planner.of(free, null);
-        Planner.Outline least = first.outline(List.of(), EnumSet.noneOf(Aim.class));
+        CellProgramme first = CellProgramme.of(free);
+        CellProgramme.Outline least = first.outline();
         if (!least.meetsAll()) {
             return new TradeOff(List.of(), -1);
         }
@@ -37,7 +36,7 @@ public record TradeOff(List<Point> points, int knee) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             double wanted = i == 0 ? low - 1e-9 : low + (high - low) * i / (count - 1);
-            Planner.Outline outline = solve(free, first, wanted, dives);
+            CellProgramme.Outline outline = solve(free, first, wanted, dives);
             if (outline.meetsAll()) {
                 PlanModel.Stability s =
                         outline.model().stability(outline.solution().x());
@@ -47,18 +46,18 @@ public record TradeOff(List<Point> points, int knee) {
         return new TradeOff(List.copyOf(points), knee(points, dives));
     }
 
-    private static double value(Planner.Outline outline, boolean dives) {
+    private static double value(CellProgramme.Outline outline, boolean dives) {
         PlanModel.Stability s = outline.model().stability(outline.solution().x());
         return dives ? s.bgMm() : s.gmMm();
     }
 
-    private static Planner.Outline solve(PlanRequest free, Planner first, double wanted, boolean dives) {
+    private static CellProgramme.Outline solve(PlanRequest free, CellProgramme first, double wanted, boolean dives) {
         PlanRequest request = dives ? free.withStability(wanted) : free.withGm(wanted);
-        return Planner.of(request, first.rooms()).outline(List.of(), EnumSet.noneOf(Aim.class));
+        return first.like(request).outline();
     }
 
     /** The greatest value that can be had, by doubling and halving. */
-    private static double greatest(PlanRequest free, Planner first, double low, boolean dives) {
+    private static double greatest(PlanRequest free, CellProgramme first, double low, boolean dives) {
         double reached = low;
         double step = Math.max(1, Math.abs(low));
         while (solve(free, first, reached + step, dives).meetsAll()) {

@@ -36,12 +36,9 @@ final class Verdict {
         } else if (residual > w.residualG().greatest()) {
             misses.add(new Miss(Aim.RESIDUAL, residual - w.residualG().greatest()));
         }
-        below(misses, Aim.BG, surfaced.submerged().bgMm(), w.bgMm());
-        if (dived.get().settled().isPresent()) {
-            Equilibrium down = dived.get().settled().get();
-            beyond(misses, Aim.DIVED_TRIM, down.trimDeg(), w.divedTrimDeg());
-            beyond(misses, Aim.DIVED_LIST, down.heelDeg(), w.divedTrimDeg());
-        }
+        below(misses, Aim.BG, request.divedBgMm(surfaced), w.bgMm());
+        beyond(misses, Aim.DIVED_TRIM, request.divedTrimOffDeg(dived.get()), w.divedTrimDeg());
+        beyond(misses, Aim.DIVED_LIST, request.divedListOffDeg(dived.get()), w.divedTrimDeg());
         return misses;
     }
 

@@ -20,18 +20,18 @@ public final class WaysOut {
     private static final double DEAR = 1e4;
 
     private final PlanRequest request;
-    private final Planner planner;
+    private final CellProgramme programme;
     private final List<WayOut> found = new ArrayList<>();
 
     private WaysOut(PlanRequest request, List<Room> rooms) {
         this.request = request.withGoal(Goal.LEAST_MASS);
-        planner = Planner.of(this.request, rooms);
+        programme = CellProgramme.of(this.request, rooms);
     }
 
     /** The ways out, the least effort first; empty when no single change helps. */
     public static List<WayOut> of(PlanRequest request, List<Room> rooms) {
         WaysOut search = new WaysOut(request, rooms);
-        if (search.planner.basis().dives) {
+        if (search.programme.basis().dives) {
             search.tankVolume();
             search.tankShift();
         }
@@ -47,7 +47,7 @@ public final class WaysOut {
     }
 
     private void tankVolume() {
-        PlanBasis basis = planner.basis();
+        PlanBasis basis = programme.basis();
         double tankMm3 = basis.condition.tankVolumeMm3();
         Vector3D centre = tankCentre();
         double perCm3 = 1000 * basis.density;
@@ -56,7 +56,7 @@ public final class WaysOut {
     }
 
     private void tankShift() {
-        PlanBasis basis = planner.basis();
+        PlanBasis basis = programme.basis();
         double mass = basis.density * basis.condition.tankVolumeMm3();
         Influence one = Influence.ofTankWater(0, new Vector3D(mass, 0, 0));
         offer(WayOut.Kind.TANK_SHIFT, "", List.of(one, one.times(-1)), basis.condition.lengthMm() / 4, 20);
@@ -65,7 +65,7 @@ public final class WaysOut {
     private Vector3D tankCentre() {
         Vector3D moment = Vector3D.ZERO;
         double volume = 0;
-        for (Piece piece : planner.basis().condition.pieces()) {
+        for (Piece piece : programme.basis().condition.pieces()) {
             if (piece.tankRoom().isPresent()) {
                 double own = piece.tankRoom().get().volumeMm3();
                 moment = moment.add(own, piece.tankRoom().get().centroidMm());
@@ -80,14 +80,14 @@ public final class WaysOut {
         List<Choice> offered = ways.stream()
                 .map(i -> Choice.plain(new Unknown(kind.name(), i, most, DEAR)))
                 .toList();
-        Planner.Outline outline = planner.outline(offered, EnumSet.noneOf(Aim.class));
+        CellProgramme.Outline outline = programme.outline(offered, EnumSet.noneOf(Aim.class));
         if (outline.meetsAll()) {
             double[] x = outline.from(outline.model().choices().size() - 2);
             add(kind, subject, x[0] - x[1], outline, easy);
         }
     }
 
-    private void add(WayOut.Kind kind, String subject, double amount, Planner.Outline outline, double easy) {
+    private void add(WayOut.Kind kind, String subject, double amount, CellProgramme.Outline outline, double easy) {
         found.add(new WayOut(kind, subject, amount, outline.addedG(), Math.abs(amount) / easy));
     }
 
@@ -114,8 +114,8 @@ public final class WaysOut {
     }
 
     private WayOut reaches(double raisedMm) {
-        Planner raised = Planner.of(request.withLineRaised(raisedMm), null);
-        Planner.Outline outline = raised.outline(List.of(), EnumSet.noneOf(Aim.class));
+        CellProgramme.Outline outline =
+                programme.like(request.withLineRaised(raisedMm)).outline();
         return outline.meetsAll()
                 ? new WayOut(WayOut.Kind.LINE_RAISED, "", raisedMm, outline.addedG(), Math.abs(raisedMm) / 3)
                 : null;
@@ -128,8 +128,8 @@ public final class WaysOut {
             if (already.contains(part.id()) || !PlanRequest.canTakeOut(part)) {
                 continue;
             }
-            Planner with = Planner.of(request.withRemovable(part.id()), planner.rooms());
-            Planner.Outline outline = with.outline(List.of(), EnumSet.noneOf(Aim.class));
+            CellProgramme with = programme.like(request.withRemovable(part.id()));
+            CellProgramme.Outline outline = with.outline();
             if (outline.meetsAll()) {
                 double taken = with.takenOutG(outline, part);
                 add(WayOut.Kind.TAKEN_OUT, part.id(), taken, outline, Math.max(1, 0.2 * taken));
@@ -138,7 +138,7 @@ public final class WaysOut {
     }
 
     private void moreRoom(Zone.Use use) {
-        Planner.Beyond beyond = planner.beyond(use, MORE_ROOM);
+        CellProgramme.Beyond beyond = programme.beyond(use, MORE_ROOM);
         if (beyond.missingMm3() > 0) {
             String subject = use == Zone.Use.BALLAST ? "lead" : "foam";
             add(WayOut.Kind.MORE_ROOM, subject, beyond.missingMm3() / 1000, beyond.outline(), 10);
@@ -146,7 +146,7 @@ public final class WaysOut {
     }
 
     private void ease(Aim aim) {
-        Planner.Outline outline = planner.outline(List.of(), EnumSet.of(aim));
+        CellProgramme.Outline outline = programme.outline(List.of(), EnumSet.of(aim));
         if (outline.solution().isOptimal() && outline.misses().size() == 1) {
             Miss miss = outline.misses().get(0);
             add(

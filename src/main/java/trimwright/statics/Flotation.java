@@ -40,6 +40,15 @@ public record Flotation(
         return of(condition, Optional.of(settled), Attitudes.of(condition, List.of(settled)));
     }
 
+    /** A loaded boat that weighs something, in the attitude she settles to from upright; others are not looked for, which is far quicker. */
+    public static Flotation settling(Condition condition) {
+        return resting(
+                condition,
+                floats(condition)
+                        ? Optional.of(Balance.settle(condition, Balance.upright(condition)))
+                        : Optional.empty());
+    }
+
     /** A boat whose attitude is known; others are not looked for. */
     static Flotation resting(Condition condition, Optional<Equilibrium> settled) {
         return of(condition, settled, settled.stream().toList());

@@ -32,6 +32,8 @@ final class RightFiles {
             part("\"kind\": \"foam\", \"massG\": 10, \"mesh\": \"hull.stl\""),
             part("\"kind\": \"foam\", \"massG\": 10, \"softFoam\": true, \"uptakePercent\": 2, " + BOX),
             part("\"kind\": \"foam\", \"massG\": 10, \"softFoam\": false, \"compressionPercentPerM\": 0.03, " + BOX),
+            part("\"kind\": \"foam\", \"massG\": 10, \"fixed\": false, " + BOX),
+            part("\"kind\": \"ballast\", \"massG\": 10, \"fixed\": true, " + BOX),
             part("\"kind\": \"air\", \"mirror\": true, " + BOX),
             part("\"kind\": \"tank\", " + BOX, "\"dive\": {\"order\": [[\"it\"]]}"),
             part(

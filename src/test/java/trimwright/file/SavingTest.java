@@ -141,7 +141,7 @@ class SavingTest {
                         + " \"percent\": 15, \"floods\": true}, \"densityGPerCm3\": 1.2, \"mirror\": true,\n"
                         + "\"import\": {\"unit\": \"in\", \"scale\": 0.02, \"forward\": \"-y\", \"up\": \"+x\","
                         + " \"moveMm\": [1, 2, 3.5]}}, {\"id\": \"keel lead\"");
-        String soft = "0.030, \"softFoam\": true, \"uptakePercent\": 2.5";
+        String soft = "0.030, \"softFoam\": true, \"uptakePercent\": 2.5, \"fixed\": false";
         LoadedBoat loaded = read(builds.replace("0.030", soft)
                 .replace("\"massG\": 12,", "\"massG\": 12, \"compressionPercentPerM\": 1,"));
         for (Part part : loaded.boat().parts()) {

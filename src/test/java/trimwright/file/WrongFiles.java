@@ -173,6 +173,8 @@ final class WrongFiles {
             // What gives way, trapped air, the dive
             wrong(Code.NUMBER_OUT_OF_RANGE, "/parts/4/uptakePercent", foam("\"uptakePercent\": 101")),
             wrong(Code.WRONG_TYPE, "/parts/4/softFoam", foam("\"softFoam\": 1")),
+            wrong(Code.WRONG_TYPE, "/parts/4/fixed", foam("\"fixed\": \"no\"")),
+            wrong(Code.KEY_NOT_FOR_KIND, "/parts/2/fixed", with("\"fill\": 0.25", "\"fixed\": false")),
             wrong(Code.KEYS_EXCLUDE, "/parts/4", foam("\"softFoam\": true, \"compressionPercentPerM\": 1")),
             wrong(Code.KEYS_EXCLUDE, "/parts/5", with("\"massG\": 120", "\"massG\": 120, \"uptakePercent\": 1")),
             wrong(Code.KEY_NOT_FOR_KIND, "/parts/3/softFoam", with(LEAD_BOX, LEAD_BOX + ", \"softFoam\": true")),

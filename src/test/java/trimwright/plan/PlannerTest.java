@@ -82,7 +82,7 @@ class PlannerTest {
     }
 
     /** Floating the planned boat from scratch gives what the plan foretold. */
-    private static void holds(BallastPlan plan, Wanted wanted) {
+    static void holds(BallastPlan plan, Wanted wanted) {
         Flotation afloat = Flotation.of(plan.planned());
         Equilibrium rest = afloat.settled().orElseThrow();
         assertEquals(0, afloat.fromPaintedLine().orElseThrow().bowMm(), wanted.offLineMm());
