@@ -1,15 +1,16 @@
 package trimwright.cli;
 
 import java.util.List;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** The program as a whole: its commands, and what it says without one. A new command is one class and one line here. */
-final class Trimwright implements Runnable {
+/** The program as a whole: its commands, and the window without one. A new command is one class and one line here. */
+final class Trimwright implements Callable<Integer> {
 
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("trimwright");
 
-    private Trimwright() {
+    private Trimwright(WindowDoor door) {
         List<AbstractCommand> commands = List.of(
                 new InspectCommand(),
                 new FloatCommand(),
@@ -18,6 +19,7 @@ final class Trimwright implements Runnable {
                 new RightingCommand(),
                 new BallastCommand(),
                 new SeatCommand(),
+                new ViewCommand(door),
                 new CompletionCommand());
         AbstractCommand.addHelp(spec);
         spec.usageMessage()
@@ -30,6 +32,7 @@ final class Trimwright implements Runnable {
                         "",
                         "Exit codes: 0 done, 1 the answer is \"no\", 2 the input cannot be used.",
                         "Help with a command: trimwright COMMAND --help",
+                        "Without a command the window opens.",
                         "",
                         Cautions.HELP);
         for (AbstractCommand command : commands) {
@@ -39,14 +42,19 @@ final class Trimwright implements Runnable {
 
     /** The whole tree of commands. */
     static CommandLine commandLine() {
-        return new CommandLine(new Trimwright().spec)
+        return commandLine(WindowDoor::reflective);
+    }
+
+    /** The same with another way to the window. */
+    static CommandLine commandLine(WindowDoor door) {
+        return new CommandLine(new Trimwright(door).spec)
                 .setParameterExceptionHandler(Failures::misused)
                 .setExecutionExceptionHandler(Failures::failed);
     }
 
+    /** Without a command: the window. */
     @Override
-    public void run() {
-        CommandLine line = spec.commandLine();
-        line.usage(line.getOut());
+    public Integer call() {
+        return spec.commandLine().getSubcommands().get("view").execute();
     }
 }

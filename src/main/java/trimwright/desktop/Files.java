@@ -1,0 +1,223 @@
+package trimwright.desktop;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.scene.control.ButtonBar.ButtonData;
+import javafx.scene.control.ButtonType;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import trimwright.desktop.model.Desk;
+import trimwright.desktop.model.Problem;
+import trimwright.desktop.model.Recovery;
+import trimwright.desktop.model.Settings;
+import trimwright.file.BoatFile;
+import trimwright.file.LoadedBoat;
+import trimwright.finding.UnusableInputException;
+
+/** Opening and saving, with all the questions that keep work from being lost. */
+final class Files {
+
+    private static final Logger LOG = Logger.getLogger(Files.class.getName());
+    private static final ButtonType SAVE = new ButtonType("Save", ButtonData.YES);
+    private static final ButtonType DISCARD = new ButtonType("Don't save", ButtonData.NO);
+    private static final ButtonType STAY = new ButtonType("Cancel", ButtonData.CANCEL_CLOSE);
+    private static final String BOAT_ENDING = ".boat.json";
+
+    private final Stage stage;
+    private final Desk desk;
+    private final Settings settings;
+    private final Dialogs dialogs;
+    private boolean asking;
+
+    Files(Stage stage, Desk desk, Settings settings, Dialogs dialogs) {
+        this.stage = stage;
+        this.desk = desk;
+        this.settings = settings;
+        this.dialogs = dialogs;
+    }
+
+    /** Opens a boat file without asking for unsaved work. */
+    void open(Path file, boolean sample) {
+        desk.open(file, sample, () -> {
+            if (!sample) {
+                settings.opened(file);
+            }
+        });
+    }
+
+    /** Opens what was chosen or dropped, after asking for unsaved work. */
+    void openAsking(Path file) {
+        if (isBoat(file)) {
+            if (mayLeave()) {
+                open(file, false);
+            }
+            return;
+        }
+        dialogs.problem(new Problem(
+                "This is no boat file",
+                List.of(
+                        file.getFileName()
+                                + " does not end in .boat.json. Open a boat file, or put the mesh beside one and name it there."),
+                Optional.empty()));
+    }
+
+    static boolean isBoat(Path file) {
+        return file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+    }
+
+    void chooseAndOpen() {
+        FileChooser chooser = chooser("Open a boat");
+        File chosen = chooser.showOpenDialog(stage);
+        if (chosen != null) {
+            openAsking(chosen.toPath());
+        }
+    }
+
+    private FileChooser chooser(String title) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter("Boat files", "*.boat.json"),
+                        new FileChooser.ExtensionFilter("All files", "*"));
+        if (desk.path() != null) {
+            File folder = desk.path().toAbsolutePath().getParent().toFile();
+            if (folder.isDirectory()) {
+                chooser.setInitialDirectory(folder);
+            }
+        }
+        return chooser;
+    }
+
+    /** Saves; asks for a name where there is none yet. Whether it was done. */
+    boolean save() {
+        if (desk.boat().get() == null) {
+            return true;
+        }
+        if (desk.needsNewFile()) {
+            return saveAs();
+        }
+        if (desk.isChangedByOthers()) {
+            ButtonType over = new ButtonType("Save over it", ButtonData.YES);
+            ButtonType other = new ButtonType("Save elsewhere", ButtonData.OTHER);
+            Optional<ButtonType> answer = dialogs.ask(
+                    "Another program has changed this file",
+                    desk.path()
+                            + " is no longer what was read here. Saving over it loses what the other program wrote.",
+                    other,
+                    over,
+                    STAY);
+            if (answer.filter(other::equals).isPresent()) {
+                return saveAs();
+            }
+            if (answer.filter(over::equals).isEmpty()) {
+                return false;
+            }
+        }
+        return told(desk.save());
+    }
+
+    /** Saves to a file that is chosen. */
+    boolean saveAs() {
+        FileChooser chooser = chooser("Save the boat");
+        chooser.setInitialFileName(
+                desk.path() == null
+                        ? "boat" + BOAT_ENDING
+                        : desk.path().getFileName().toString());
+        File chosen = chooser.showSaveDialog(stage);
+        return chosen != null && saveTo(chosen.toPath());
+    }
+
+    /** Saves to a file that the chooser has already asked about. */
+    boolean saveTo(Path chosen) {
+        Path to = chosen.toString().endsWith(BOAT_ENDING)
+                ? chosen
+                : chosen.resolveSibling(chosen.getFileName() + BOAT_ENDING);
+        // The chooser asked about the name as it was typed, not about the one with our ending.
+        boolean done = told(desk.saveTo(to, to.equals(chosen)));
+        if (done) {
+            settings.opened(to);
+        }
+        return done;
+    }
+
+    private boolean told(Optional<String> refused) {
+        refused.ifPresent(
+                why -> dialogs.problem(new Problem("The boat was not saved", List.of(why), Optional.empty())));
+        return refused.isEmpty();
+    }
+
+    /** Whether the boat at hand may be left: saved, or given up on purpose. */
+    boolean mayLeave() {
+        if (!desk.unsaved().get()) {
+            return true;
+        }
+        Optional<ButtonType> answer = dialogs.ask(
+                "Save what you changed?",
+                "The boat has changes that her file does not have: "
+                        + desk.undoName().orElse("a new boat") + ".",
+                SAVE,
+                DISCARD,
+                STAY);
+        if (answer.filter(SAVE::equals).isPresent()) {
+            return save();
+        }
+        if (answer.filter(DISCARD::equals).isPresent()) {
+            desk.forgetRecovery();
+            return true;
+        }
+        return false;
+    }
+
+    /** Whether another program has written to the file: asks what to do, once for each change. */
+    void lookForOthers() {
+        if (asking || !desk.isChangedByOthers() || desk.unsaved().get()) {
+            return;
+        }
+        asking = true;
+        ButtonType again = new ButtonType("Read it again", ButtonData.YES);
+        ButtonType keep = new ButtonType("Keep what is here", ButtonData.NO);
+        Optional<ButtonType> answer = dialogs.ask(
+                "Her file was changed by another program",
+                desk.path() + " is no longer what was read here.",
+                again,
+                keep);
+        if (answer.filter(again::equals).isPresent()) {
+            open(desk.path(), false);
+            asking = false;
+        }
+    }
+
+    /** Asks about work that a window left behind. */
+    void offerLost(Recovery.Lost lost) {
+        ButtonType take = new ButtonType("Take it up", ButtonData.YES);
+        ButtonType drop = new ButtonType("Throw it away", ButtonData.NO);
+        ButtonType later = new ButtonType("Ask again later", ButtonData.CANCEL_CLOSE);
+        Optional<ButtonType> answer = dialogs.ask(
+                "There is unsaved work from last time",
+                "The window ended without closing while " + lost.boatFile().getFileName()
+                        + " had changes that were not saved. Take them up again?",
+                take,
+                drop,
+                later);
+        try {
+            if (answer.filter(take::equals).isPresent()) {
+                LoadedBoat saved = BoatFile.read(lost.boatFile());
+                desk.takeRecovered(saved, BoatFile.edited(saved, lost.text()));
+                Recovery.forget(lost);
+            } else if (answer.filter(drop::equals).isPresent()) {
+                Recovery.forget(lost);
+            }
+        } catch (UnusableInputException e) {
+            desk.problem("The unsaved work could not be taken up; it stays in " + lost.kept(), e);
+        } catch (IOException e) {
+            LOG.log(Level.WARNING, "kept work could not be taken away", e);
+        }
+    }
+}

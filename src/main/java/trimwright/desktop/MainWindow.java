@@ -1,0 +1,241 @@
+package trimwright.desktop;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.ConditionalFeature;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import trimwright.desktop.model.Desk;
+import trimwright.desktop.model.Job;
+import trimwright.desktop.model.Measure;
+import trimwright.desktop.model.Problem;
+import trimwright.desktop.model.Recovery;
+import trimwright.desktop.model.Settings;
+import trimwright.desktop.panes.AfloatPane;
+import trimwright.desktop.panes.PartsPane;
+import trimwright.desktop.panes.PoolPane;
+import trimwright.desktop.panes.ReadingsPane;
+import trimwright.desktop.panes.Ui;
+import trimwright.desktop.panes.VerdictBand;
+import trimwright.desktop.tank3d.PoolView;
+import trimwright.desktop.tank3d.Tank;
+
+/** The window: the verdict on top, the jobs at the left, the pool in the middle, the readings at the right. */
+final class MainWindow {
+
+    private static final Logger LOG = Logger.getLogger(MainWindow.class.getName());
+    private static final double WIDTH = 1280;
+    private static final double HEIGHT = 800;
+
+    private final Stage stage;
+    private final Desk desk;
+    private final Settings settings;
+    private final Dialogs dialogs;
+    private final Files files;
+    private final BorderPane root = new BorderPane();
+    private final PoolView pool;
+    private final PoolPane poolPane;
+    private final PartsPane parts;
+    private final AfloatPane afloat;
+    private final ReadingsPane readings;
+    private final VerdictBand verdict;
+    private final Map<Job, Node> jobPanes = new EnumMap<>(Job.class);
+    private final ToggleGroup jobs = new ToggleGroup();
+    private final ScrollPane jobScroll = new ScrollPane();
+
+    MainWindow(Stage stage, Desk desk, Settings settings) {
+        this.stage = stage;
+        this.desk = desk;
+        this.settings = settings;
+        dialogs = new Dialogs(stage, root);
+        files = new Files(stage, desk, settings, dialogs);
+        pool = new Tank();
+        poolPane = new PoolPane(desk, pool);
+        parts = new PartsPane(desk);
+        afloat = new AfloatPane(desk);
+        readings = new ReadingsPane(desk);
+        verdict = new VerdictBand(desk);
+        jobPanes.put(Job.LOAD, parts);
+        jobPanes.put(Job.AFLOAT, afloat);
+        desk.onProblem(dialogs::problem);
+    }
+
+    void show() {
+        root.getStyleClass().add("window");
+        Menus menus = new Menus(desk, settings, files, this, dialogs);
+        root.setTop(Ui.column(0, menus.bar(), verdict));
+        root.setLeft(new HBox(rail(), jobScroll));
+        root.setCenter(poolPane);
+        root.setRight(readings);
+        jobScroll.setFitToWidth(true);
+        jobScroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        jobScroll.getStyleClass().addAll("plain-scroll", "job-pane");
+        Scene scene = new Scene(root, WIDTH, HEIGHT);
+        scene.getStylesheets().add(MainWindow.class.getResource("window.css").toExternalForm());
+        scene.setOnDragOver(MainWindow::dragOver);
+        scene.setOnDragDropped(this::dropped);
+        Keys.install(scene, desk, this, poolPane, pool, parts);
+        choose(Job.LOAD);
+        restyle();
+        stage.setScene(scene);
+        stage.setMinWidth(900);
+        stage.setMinHeight(600);
+        stage.setOnCloseRequest(e -> {
+            if (!files.mayLeave()) {
+                e.consume();
+            }
+        });
+        stage.focusedProperty().addListener((o, was, now) -> {
+            if (now) {
+                files.lookForOthers();
+            }
+        });
+        desk.boat().addListener((o, was, now) -> retitle());
+        desk.unsaved().addListener((o, was, now) -> retitle());
+        retitle();
+        stage.show();
+        takeKeys();
+    }
+
+    private VBox rail() {
+        VBox rail = new VBox();
+        rail.getStyleClass().add("rail");
+        for (Job job : Job.values()) {
+            if (!jobPanes.containsKey(job)) {
+                continue;
+            }
+            ToggleButton button = new ToggleButton(job.title());
+            button.setUserData(job);
+            button.setId("job-" + job.name().toLowerCase(Locale.ROOT));
+            button.setToggleGroup(jobs);
+            button.setMaxWidth(Double.MAX_VALUE);
+            button.setTooltip(Ui.tip(job.purpose() + ", key F" + (job.ordinal() + 1)));
+            rail.getChildren().add(button);
+        }
+        jobs.selectedToggleProperty().addListener((o, was, now) -> {
+            if (now == null) {
+                jobs.selectToggle(was);
+            } else {
+                enter((Job) now.getUserData());
+            }
+        });
+        return rail;
+    }
+
+    /** Turns to a job. */
+    void choose(Job job) {
+        jobs.getToggles().stream()
+                .filter(t -> t.getUserData() == job)
+                .findFirst()
+                .ifPresent(jobs::selectToggle);
+    }
+
+    private void enter(Job job) {
+        desk.lookAt(null);
+        VBox pane = Ui.column(6, Ui.words(job.purpose(), "purpose"), jobPanes.get(job));
+        pane.getStyleClass().add("side-pane");
+        jobScroll.setContent(pane);
+        jobScroll.setVvalue(0);
+    }
+
+    /** Takes up theme and units as the settings say. */
+    void restyle() {
+        root.getStyleClass().remove("dark");
+        if (settings.isDark()) {
+            root.getStyleClass().add("dark");
+        }
+        pool.setDark(settings.isDark());
+        double size = settings.number("textPercent", 100);
+        root.setStyle("-fx-font-size: " + Math.round(13 * size / 100) + "px;");
+        Measure measure = settings.measure();
+        poolPane.setMeasure(measure);
+        parts.setMeasure(measure);
+        afloat.setMeasure(measure);
+        readings.setMeasure(measure);
+        verdict.setMeasure(measure);
+    }
+
+    private void retitle() {
+        String name = desk.boat().get() == null ? "" : desk.boat().get().boat().name() + "  ";
+        stage.setTitle((desk.unsaved().get() ? "● " : "") + name + "– Trimwright");
+    }
+
+    void takeKeys() {
+        stage.toFront();
+        stage.requestFocus();
+        pool.node().requestFocus();
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    Files files() {
+        return files;
+    }
+
+    PoolView pool() {
+        return pool;
+    }
+
+    /** Closes the window, unless there is unsaved work to be kept. */
+    void close() {
+        if (files.mayLeave()) {
+            stage.close();
+        }
+    }
+
+    /** Opens a boat file. */
+    void open(Path file, boolean sample) {
+        files.open(file, sample);
+    }
+
+    /** Work that an earlier window left behind. */
+    void offerLost(Recovery.Lost lost) {
+        files.offerLost(lost);
+    }
+
+    /** A fault of the program: told, logged, and the work kept. */
+    void unexpected(Throwable e) {
+        LOG.log(Level.SEVERE, "unexpected", e);
+        Problem problem = Problem.of("Something went wrong inside the program", e);
+        dialogs.problem(problem);
+    }
+
+    private static void dragOver(DragEvent e) {
+        if (e.getDragboard().hasFiles()) {
+            e.acceptTransferModes(TransferMode.COPY);
+        }
+        e.consume();
+    }
+
+    private void dropped(DragEvent e) {
+        List<File> dropped = e.getDragboard().getFiles();
+        e.setDropCompleted(!dropped.isEmpty());
+        e.consume();
+        if (!dropped.isEmpty()) {
+            Path file = dropped.get(0).toPath();
+            Platform.runLater(() -> files.openAsking(file));
+        }
+    }
+
+    static boolean has3d() {
+        return Platform.isSupported(ConditionalFeature.SCENE3D);
+    }
+}

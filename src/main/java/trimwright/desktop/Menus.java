@@ -1,0 +1,126 @@
+package trimwright.desktop;
+
+import java.nio.file.Path;
+import javafx.scene.control.CheckMenuItem;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.KeyCombination;
+import trimwright.desktop.model.Desk;
+import trimwright.desktop.model.Settings;
+
+/** The menus. */
+final class Menus {
+
+    private static final double[] TEXT_SIZES = {100, 125, 150, 200};
+
+    private final Desk desk;
+    private final Settings settings;
+    private final Files files;
+    private final MainWindow window;
+    private final Dialogs dialogs;
+    private final Menu recent = new Menu("Open recent");
+    private final MenuItem undo = item("Undo", "Shortcut+Z", () -> {});
+    private final MenuItem redo = item("Redo", "Shortcut+Shift+Z", () -> {});
+
+    Menus(Desk desk, Settings settings, Files files, MainWindow window, Dialogs dialogs) {
+        this.desk = desk;
+        this.settings = settings;
+        this.files = files;
+        this.window = window;
+        this.dialogs = dialogs;
+    }
+
+    MenuBar bar() {
+        MenuBar bar = new MenuBar(boat(), edit(), look(), help());
+        desk.boat().addListener((o, was, now) -> nameSteps());
+        nameSteps();
+        return bar;
+    }
+
+    private static MenuItem item(String text, String keys, Runnable action) {
+        MenuItem item = new MenuItem(text);
+        if (!keys.isEmpty()) {
+            item.setAccelerator(KeyCombination.keyCombination(keys));
+        }
+        item.setOnAction(e -> action.run());
+        return item;
+    }
+
+    private Menu boat() {
+        Menu menu = new Menu("_Boat");
+        menu.getItems()
+                .addAll(
+                        item("Open…", "Shortcut+O", files::chooseAndOpen),
+                        recent,
+                        new SeparatorMenuItem(),
+                        item("Save", "Shortcut+S", files::save),
+                        item("Save as…", "Shortcut+Shift+S", files::saveAs),
+                        new SeparatorMenuItem(),
+                        item("Quit", "Shortcut+Q", window::close));
+        menu.setOnShowing(e -> listRecent());
+        listRecent();
+        return menu;
+    }
+
+    private void listRecent() {
+        recent.getItems().clear();
+        for (Path file : settings.recent()) {
+            MenuItem item = item(file.getFileName() + "   " + file.getParent(), "", () -> files.openAsking(file));
+            item.setMnemonicParsing(false);
+            recent.getItems().add(item);
+        }
+        recent.setDisable(recent.getItems().isEmpty());
+    }
+
+    private Menu edit() {
+        Menu menu = new Menu("_Edit");
+        undo.setOnAction(e -> desk.undo());
+        redo.setOnAction(e -> desk.redo());
+        menu.getItems().addAll(undo, redo);
+        return menu;
+    }
+
+    private void nameSteps() {
+        undo.setText(desk.undoName().map(n -> "Undo " + n).orElse("Undo"));
+        undo.setDisable(desk.undoName().isEmpty());
+        redo.setText(desk.redoName().map(n -> "Redo " + n).orElse("Redo"));
+        redo.setDisable(desk.redoName().isEmpty());
+    }
+
+    private Menu look() {
+        Menu menu = new Menu("_Look");
+        menu.getItems().addAll(flag("Dark", "dark", "Shortcut+L"), flag("Inches and ounces", "inch", "Shortcut+I"));
+        Menu size = new Menu("Size of text");
+        for (double percent : TEXT_SIZES) {
+            size.getItems().add(item(Math.round(percent) + " %", "", () -> {
+                settings.set("textPercent", percent);
+                window.restyle();
+            }));
+        }
+        menu.getItems().add(size);
+        return menu;
+    }
+
+    private CheckMenuItem flag(String text, String name, String keys) {
+        CheckMenuItem item = new CheckMenuItem(text);
+        item.setAccelerator(KeyCombination.keyCombination(keys));
+        item.setSelected(settings.is(name));
+        item.setOnAction(e -> {
+            settings.set(name, item.isSelected());
+            window.restyle();
+        });
+        return item;
+    }
+
+    private Menu help() {
+        Menu menu = new Menu("_Help");
+        menu.getItems()
+                .addAll(
+                        item("Keys and pointer", "F11", () -> dialogs.tell("Keys and pointer", HelpText.KEYS)),
+                        item("What the words mean", "", () -> dialogs.tell("What the words mean", HelpText.WORDS)),
+                        item("Cautions", "", () -> dialogs.tell("Cautions", HelpText.CAUTIONS)));
+        return menu;
+    }
+}

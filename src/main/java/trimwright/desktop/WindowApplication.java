@@ -1,0 +1,66 @@
+package trimwright.desktop;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import trimwright.desktop.model.Desk;
+import trimwright.desktop.model.Recovery;
+import trimwright.desktop.model.Settings;
+
+/** The window as the toolkit starts it. */
+public final class WindowApplication extends Application {
+
+    private static final Logger LOG = Logger.getLogger(WindowApplication.class.getName());
+    private static Path file;
+    private static boolean isSample;
+
+    private final ExecutorService workers = Executors.newCachedThreadPool(work -> {
+        Thread thread = new Thread(work, "trimwright-work");
+        thread.setDaemon(true);
+        thread.setPriority(Thread.NORM_PRIORITY - 1);
+        return thread;
+    });
+
+    static Object last;
+    private MainWindow window;
+
+    /** The window, once it was started. */
+    MainWindow window() {
+        return window;
+    }
+
+    /** Says what the next window opens. */
+    static void opening(Path toOpen, boolean sample) {
+        file = toOpen;
+        isSample = sample;
+    }
+
+    @Override
+    public void start(Stage stage) {
+        Settings settings = Settings.in(Settings.usualFolder());
+        LogFile.begin(settings.folder());
+        Recovery recovery = new Recovery(settings.folder());
+        Desk desk = new Desk(workers, Platform::runLater, recovery);
+        window = new MainWindow(stage, desk, settings);
+        Thread.currentThread().setUncaughtExceptionHandler((thread, e) -> window.unexpected(e));
+        last = window;
+        window.show();
+        window.open(file, isSample);
+        try {
+            recovery.lost().forEach(window::offerLost);
+        } catch (IOException e) {
+            LOG.log(Level.WARNING, "unsaved work of earlier windows could not be looked for", e);
+        }
+    }
+
+    @Override
+    public void stop() {
+        workers.shutdownNow();
+    }
+}

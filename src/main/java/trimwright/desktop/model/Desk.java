@@ -1,0 +1,420 @@
+package trimwright.desktop.model;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Collectors;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.Boat;
+import trimwright.boat.FitCheck;
+import trimwright.boat.Part;
+import trimwright.file.BoatFile;
+import trimwright.file.LoadedBoat;
+import trimwright.finding.Finding;
+import trimwright.finding.UnusableInputException;
+import trimwright.report.Wording;
+import trimwright.statics.Condition;
+import trimwright.statics.Flotation;
+
+/**
+ * The window without its controls: one boat, what is done to her, and how she floats after it. Used from the front thread
+ * alone; whatever takes time runs in the background and comes back to it.
+ */
+public final class Desk {
+
+    private static final Logger LOG = Logger.getLogger(Desk.class.getName());
+
+    /** Nudges nearer to each other than this are one step. */
+    private static final long NUDGES_JOIN_NS = 1_200_000_000L;
+    /** What takes long waits this long for the boat to be left alone. */
+    private static final long LEFT_ALONE_MS = 300;
+
+    private final Background reading;
+    private final Background settling;
+    private final Background looking;
+    private final Recovery recovery;
+    private History history;
+    private boolean sample;
+    private Path path;
+    private Consumer<Problem> problems = p -> {};
+    private String lastChange = "";
+    private Flotation beforeDrag;
+    private String lastNudge = "";
+    private String waitingId = "";
+    private Vector3D waitingNudge = Vector3D.ZERO;
+    private long lastNudgeNs;
+
+    private final ReadOnlyObjectWrapper<LoadedBoat> boat = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Flotation> flotation = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Flotation> before = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Flotation> whole = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<List<Finding>> misfits = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
+    private final ObjectProperty<String> selected = new SimpleObjectProperty<>("");
+    private final ObjectProperty<Pose> looked = new SimpleObjectProperty<>();
+
+    /**
+     * @param workers where work is done
+     * @param front the thread on which this is used
+     * @param recovery where unsaved work is kept
+     */
+    public Desk(Executor workers, Executor front, Recovery recovery) {
+        reading = new Background(workers, front);
+        settling = new Background(workers, front);
+        looking = new Background(workers, front);
+        this.recovery = recovery;
+    }
+
+    /** Who shows problems. */
+    public void onProblem(Consumer<Problem> listener) {
+        problems = listener;
+    }
+
+    /** Opens a boat file; the boat at hand stays until the other is there. */
+    public void open(Path file, boolean isSample, Runnable then) {
+        busy.set(true);
+        reading.ask(
+                () -> BoatFile.read(file),
+                loaded -> {
+                    take(loaded, isSample);
+                    then.run();
+                },
+                e -> {
+                    busy.set(false);
+                    problem("This boat could not be opened", e);
+                });
+    }
+
+    /** Takes up a boat that was read. */
+    public void take(LoadedBoat loaded, boolean isSample) {
+        history = new History(loaded);
+        path = loaded.path();
+        sample = isSample;
+        selected.set("");
+        lastChange = "";
+        flotation.set(null);
+        forgetRecovery();
+        changed();
+    }
+
+    /** Takes up work that a crash left behind; it is unsaved. */
+    public void takeRecovered(LoadedBoat saved, LoadedBoat recovered) {
+        take(saved, false);
+        history.add("the work that was recovered", recovered, false);
+        lastChange = "Recovered";
+        changed();
+    }
+
+    /** Takes up a boat that no file has yet. */
+    public void takeNew(LoadedBoat loaded) {
+        take(loaded, false);
+        history.neverSaved();
+        changed();
+    }
+
+    /**
+     * Changes the boat, as one step that can be undone.
+     *
+     * @param name what is done, as in "move battery"
+     * @return why it could not be done, in a sentence; empty when it was
+     */
+    public Optional<String> edit(String name, UnaryOperator<LoadedBoat> change) {
+        if (history == null) {
+            return Optional.of("There is no boat yet.");
+        }
+        try {
+            Flotation was = beforeDrag != null ? beforeDrag : flotation.get();
+            long now = System.nanoTime();
+            boolean joined = name.equals(lastNudge) && now - lastNudgeNs < NUDGES_JOIN_NS;
+            if (history.add(name, change.apply(history.now()), joined)) {
+                lastChange = name;
+                lastNudge = "";
+                if (!joined) {
+                    before.set(was);
+                }
+                changed();
+            }
+            beforeDrag = null;
+            return Optional.empty();
+        } catch (UnusableInputException e) {
+            return Optional.of(e.findings().stream().map(Wording::sentence).collect(Collectors.joining(" ")));
+        } catch (IllegalArgumentException e) {
+            return Optional.of("That is not possible: " + e.getMessage() + ".");
+        }
+    }
+
+    /** Moves a part a little; nudges that follow each other quickly are one step. */
+    public Optional<String> nudge(String id, Vector3D byMm) {
+        if (busy.get()) {
+            // A key that is held comes faster than she settles.
+            waitingNudge = id.equals(waitingId) ? waitingNudge.add(byMm) : byMm;
+            waitingId = id;
+            return Optional.empty();
+        }
+        String name = "nudge " + id;
+        Optional<String> refused = edit(name, b -> Edits.moved(b, id, byMm));
+        lastNudge = name;
+        lastNudgeNs = System.nanoTime();
+        return refused;
+    }
+
+    /** Puts a part in the place of the one with its id, as a step. */
+    public Optional<String> replace(String name, Part part) {
+        return edit(name, b -> b.replacing(part));
+    }
+
+    public void undo() {
+        if (history != null) {
+            String name = history.undoName().orElse("");
+            Flotation was = flotation.get();
+            if (history.undo()) {
+                stepped("undone: " + name, was);
+            }
+        }
+    }
+
+    public void redo() {
+        if (history != null) {
+            String name = history.redoName().orElse("");
+            Flotation was = flotation.get();
+            if (history.redo()) {
+                stepped(name, was);
+            }
+        }
+    }
+
+    private void stepped(String what, Flotation was) {
+        lastChange = what;
+        before.set(was);
+        changed();
+    }
+
+    /** The boat with a part elsewhere, only to look at: the drag has not ended. */
+    public void drag(String id, Vector3D byMm) {
+        if (beforeDrag == null) {
+            beforeDrag = flotation.get();
+        }
+        before.set(beforeDrag);
+        lastChange = "moving " + id;
+        settle(Edits.moved(history.now().boat(), id, byMm), () -> {});
+    }
+
+    /** The end of a drag: a step, when the part moved at all. */
+    public Optional<String> dragged(String id, Vector3D byMm) {
+        if (byMm.getNorm() == 0) {
+            beforeDrag = null;
+            settle(history.now().boat(), () -> {});
+            return Optional.empty();
+        }
+        Optional<String> refused = edit("move " + id, b -> Edits.moved(b, id, byMm));
+        if (refused.isPresent()) {
+            beforeDrag = null;
+            settle(history.now().boat(), () -> {});
+        }
+        return refused;
+    }
+
+    private void nudgeOn() {
+        String id = waitingId;
+        Vector3D by = waitingNudge;
+        waitingId = "";
+        waitingNudge = Vector3D.ZERO;
+        if (history.now().boat().part(id).isPresent() && by.getNorm() > 0) {
+            nudge(id, by).ifPresent(why -> LOG.fine(why));
+        }
+    }
+
+    private void changed() {
+        LoadedBoat now = history.now();
+        if (now.boat().part(selected.get()).isEmpty()) {
+            selected.set("");
+        }
+        looked.set(null);
+        boat.set(now);
+        unsaved.set(history.isUnsaved());
+        keepAside(now);
+        settle(now.boat(), () -> look(now));
+    }
+
+    private void settle(Boat shown, Runnable then) {
+        busy.set(true);
+        settling.ask(
+                () -> Flotation.settling(Condition.of(shown)),
+                settled -> {
+                    busy.set(false);
+                    if (flotation.get() == null) {
+                        before.set(settled);
+                    }
+                    flotation.set(settled);
+                    then.run();
+                    nudgeOn();
+                },
+                e -> {
+                    busy.set(false);
+                    problem("How she floats could not be worked out", e);
+                });
+    }
+
+    /** What takes longer: other attitudes, and whether the parts fit. */
+    private void look(LoadedBoat now) {
+        whole.set(null);
+        record Looked(Flotation whole, List<Finding> misfits) {}
+        looking.askLater(
+                LEFT_ALONE_MS,
+                () -> new Looked(Flotation.of(Condition.of(now.boat())), FitCheck.of(now.boat())),
+                done -> {
+                    whole.set(done.whole());
+                    misfits.set(done.misfits());
+                },
+                e -> LOG.log(Level.WARNING, "other attitudes could not be worked out", e));
+    }
+
+    /** Shows the boat otherwise than afloat as loaded; null shows that again. */
+    public void lookAt(Pose pose) {
+        looked.set(pose);
+    }
+
+    /** Saves to the file she came from. */
+    public Optional<String> save() {
+        return saveTo(path, true);
+    }
+
+    /** Saves to a file, taking her meshes along; from then on that file is hers. */
+    public Optional<String> saveTo(Path to, boolean overwrite) {
+        try {
+            BoatFile.write(history.now(), to, overwrite);
+            path = to;
+            sample = false;
+            history.saved();
+            unsaved.set(false);
+            forgetRecovery();
+            return Optional.empty();
+        } catch (UnusableInputException e) {
+            return Optional.of(e.findings().stream().map(Wording::of).collect(Collectors.joining("\n")));
+        }
+    }
+
+    /** Whether the file holds something else than what was read from it or saved to it. */
+    public boolean isChangedByOthers() {
+        if (history == null || sample || !Files.exists(path)) {
+            return false;
+        }
+        try {
+            return !Files.readString(path, StandardCharsets.UTF_8).equals(history.savedText());
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    private void keepAside(LoadedBoat now) {
+        try {
+            if (history.isUnsaved()) {
+                recovery.keep(now);
+            } else {
+                recovery.forget();
+            }
+        } catch (IOException e) {
+            LOG.log(Level.WARNING, "unsaved work could not be kept aside", e);
+        }
+    }
+
+    /** Unsaved work is given up on purpose, or saved. */
+    public void forgetRecovery() {
+        try {
+            recovery.forget();
+        } catch (IOException e) {
+            LOG.log(Level.WARNING, "kept work could not be taken away", e);
+        }
+    }
+
+    /** Tells a problem to whoever shows them. */
+    public void problem(String title, Throwable e) {
+        LOG.log(e instanceof UnusableInputException ? Level.FINE : Level.WARNING, title, e);
+        problems.accept(Problem.of(title, e));
+    }
+
+    /** The file she came from or was saved to. */
+    public Path path() {
+        return path;
+    }
+
+    /** Whether she is the sample, or has no file yet: she is then saved to a new one. */
+    public boolean needsNewFile() {
+        return sample || path == null || history.savedText().isEmpty();
+    }
+
+    /** What was done last. */
+    public String lastChange() {
+        return lastChange;
+    }
+
+    public Optional<String> undoName() {
+        return history == null ? Optional.empty() : history.undoName();
+    }
+
+    public Optional<String> redoName() {
+        return history == null ? Optional.empty() : history.redoName();
+    }
+
+    public ReadOnlyObjectProperty<LoadedBoat> boat() {
+        return boat.getReadOnlyProperty();
+    }
+
+    /** How she floats as loaded, or as she would with the part where it is being dragged. */
+    public ReadOnlyObjectProperty<Flotation> flotation() {
+        return flotation.getReadOnlyProperty();
+    }
+
+    /** How she floated before the last change. */
+    public ReadOnlyObjectProperty<Flotation> before() {
+        return before.getReadOnlyProperty();
+    }
+
+    /** The same as {@link #flotation} with every other attitude; null while they are looked for. */
+    public ReadOnlyObjectProperty<Flotation> whole() {
+        return whole.getReadOnlyProperty();
+    }
+
+    /** Parts in each other's way, or outside. */
+    public ReadOnlyObjectProperty<List<Finding>> misfits() {
+        return misfits.getReadOnlyProperty();
+    }
+
+    public ReadOnlyBooleanProperty busy() {
+        return busy.getReadOnlyProperty();
+    }
+
+    public ReadOnlyBooleanProperty unsaved() {
+        return unsaved.getReadOnlyProperty();
+    }
+
+    /** Id of the part that is picked; empty for none. */
+    public ObjectProperty<String> selected() {
+        return selected;
+    }
+
+    /** What is shown instead of the boat afloat as loaded; null for that. */
+    public ObjectProperty<Pose> looked() {
+        return looked;
+    }
+
+    /** The part that is picked. */
+    public Optional<Part> selectedPart() {
+        return boat.get() == null ? Optional.empty() : boat.get().boat().part(selected.get());
+    }
+}

@@ -1,0 +1,222 @@
+package trimwright.desktop.model;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.BarShape;
+import trimwright.boat.Boat;
+import trimwright.boat.BoxShape;
+import trimwright.boat.Kind;
+import trimwright.boat.MeshShape;
+import trimwright.boat.Part;
+import trimwright.boat.Shape;
+import trimwright.boat.Softness;
+import trimwright.file.BoatFile;
+import trimwright.file.JsonText;
+import trimwright.file.LoadedBoat;
+import trimwright.mesh.MeshImport;
+
+/** The changes a builder makes, each as a new boat. Those on a file throw {@code UnusableInputException} when the file could not hold the outcome. */
+public final class Edits {
+
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private Edits() {}
+
+    /** The part moved as a whole, its stated centre of mass with it. */
+    public static Part moved(Part part, Vector3D byMm) {
+        return part.withBody(
+                part.shape().map(s -> moved(s, byMm)),
+                part.weighedMassG(),
+                part.givenCentreMm().map(c -> c.add(byMm)));
+    }
+
+    private static Shape moved(Shape shape, Vector3D by) {
+        if (shape instanceof BoxShape box) {
+            return new BoxShape(box.fromMm().add(by), box.toMm().add(by));
+        }
+        if (shape instanceof BarShape bar) {
+            return new BarShape(bar.fromMm().add(by), bar.toMm().add(by), bar.diameterMm(), bar.ends());
+        }
+        MeshShape mesh = (MeshShape) shape;
+        MeshImport old = mesh.meshImport();
+        MeshImport other = new MeshImport(
+                old.unit(),
+                old.scale(),
+                old.forward(),
+                old.up(),
+                old.moveXMm() + by.getX(),
+                old.moveYMm() + by.getY(),
+                old.moveZMm() + by.getZ(),
+                old.shells());
+        MeshImport shift = new MeshImport(
+                Optional.empty(),
+                1,
+                MeshImport.Axis.PLUS_X,
+                MeshImport.Axis.PLUS_Z,
+                by.getX(),
+                by.getY(),
+                by.getZ(),
+                List.of());
+        return new MeshShape(mesh.file(), other, shift.apply(mesh.mesh(), Optional.empty()));
+    }
+
+    /** The parts that stand in a part, directly or in one that does. */
+    public static List<Part> contents(Boat boat, Part container) {
+        List<Part> found = new ArrayList<>();
+        for (Part part : boat.parts()) {
+            if (part.inside().filter(container.id()::equals).isPresent()) {
+                found.add(part);
+                found.addAll(contents(boat, part));
+            }
+        }
+        return found;
+    }
+
+    /** The boat with a part, and all that stands in it, moved. Nothing of the file is touched: for looking, while a part is dragged. */
+    public static Boat moved(Boat boat, String id, Vector3D byMm) {
+        Part part = boat.part(id).orElseThrow();
+        List<Part> moving = new ArrayList<>(contents(boat, part));
+        moving.add(part);
+        return boat.withParts(boat.parts().stream()
+                .map(p -> moving.contains(p) ? moved(p, byMm) : p)
+                .toList());
+    }
+
+    /** The same in the file. */
+    public static LoadedBoat moved(LoadedBoat boat, String id, Vector3D byMm) {
+        Boat after = moved(boat.boat(), id, byMm);
+        LoadedBoat changed = boat;
+        for (Part part : boat.boat().parts()) {
+            Part other = after.part(part.id()).orElseThrow();
+            if (other != part) {
+                changed = changed.replacing(other);
+            }
+        }
+        return changed;
+    }
+
+    /** An id that is not taken: the one wished for, or that with a number. */
+    public static String freeId(Boat boat, String wished) {
+        String id = wished;
+        for (int n = 2; boat.part(id).isPresent(); n++) {
+            id = wished + " " + n;
+        }
+        return id;
+    }
+
+    /** The part under another id. */
+    public static Part named(Part p, String id) {
+        return new Part(
+                id,
+                p.kind(),
+                p.shape(),
+                p.build(),
+                p.weighedMassG(),
+                p.densityGPerCm3(),
+                p.givenCentreMm(),
+                p.inside(),
+                p.mirror(),
+                p.fill(),
+                p.softness());
+    }
+
+    /** The part of another material, or weighed; one of the two may be missing. */
+    public static Part weighing(Part p, Optional<Double> massG, Optional<Double> densityGPerCm3) {
+        return new Part(
+                p.id(),
+                p.kind(),
+                p.shape(),
+                p.build(),
+                massG,
+                densityGPerCm3,
+                p.givenCentreMm(),
+                p.inside(),
+                p.mirror(),
+                p.fill(),
+                p.softness());
+    }
+
+    /** The part with a twin at -y, or without. */
+    public static Part mirrored(Part p, boolean mirror) {
+        return new Part(
+                p.id(),
+                p.kind(),
+                p.shape(),
+                p.build(),
+                p.weighedMassG(),
+                p.densityGPerCm3(),
+                p.givenCentreMm(),
+                p.inside(),
+                mirror,
+                p.fill(),
+                p.softness());
+    }
+
+    /** A new piece of lead, foam or a fitting, small, in the middle of what is there. */
+    public static Part fresh(Boat boat, Kind kind, Vector3D middleMm) {
+        Vector3D half = switch (kind) {
+            case BALLAST -> new Vector3D(25, 6, 3);
+            case FOAM -> new Vector3D(30, 10, 8);
+            default -> new Vector3D(15, 10, 10);
+        };
+        String wished = kind == Kind.BALLAST ? "lead" : kind == Kind.FOAM ? "foam" : "fitting";
+        return new Part(
+                freeId(boat, wished),
+                kind,
+                Optional.of(new BoxShape(rounded(middleMm.subtract(half)), rounded(middleMm.add(half)))),
+                Optional.empty(),
+                kind == Kind.FITTING ? Optional.of(20.0) : Optional.empty(),
+                kind == Kind.BALLAST ? Optional.of(11.34) : kind == Kind.FOAM ? Optional.of(0.03) : Optional.of(1.2),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                0,
+                Softness.NONE);
+    }
+
+    private static Vector3D rounded(Vector3D p) {
+        return new Vector3D(Math.rint(p.getX()), Math.rint(p.getY()), Math.rint(p.getZ()));
+    }
+
+    /** The boat with one value of her file replaced or added. */
+    public static LoadedBoat with(LoadedBoat boat, String pointer, JsonNode value) {
+        return BoatFile.edited(boat, JsonText.with(boat.text(), pointer, value));
+    }
+
+    /** The boat in water of a temperature and salinity. */
+    public static LoadedBoat water(LoadedBoat boat, double temperatureC, double salinityGPerKg) {
+        ObjectNode node = NODES.objectNode();
+        node.put("temperatureC", temperatureC);
+        node.put("salinityGPerKg", salinityGPerKg);
+        return with(boat, "/water", node);
+    }
+
+    /** The boat with a painted line through these points. */
+    public static LoadedBoat paintedLine(LoadedBoat boat, List<Vector3D> pointsMm) {
+        ArrayNode points = NODES.arrayNode();
+        for (Vector3D p : pointsMm) {
+            points.addArray().add(p.getX()).add(p.getY()).add(p.getZ());
+        }
+        return with(boat, "/paintedLine", points);
+    }
+
+    /** The boat with a plan's parts: those changed, those gone, those added. Fills stay those of the file. */
+    public static LoadedBoat planned(LoadedBoat boat, Boat planned, List<Part> added) {
+        LoadedBoat changed = boat;
+        for (Part part : boat.boat().parts()) {
+            Optional<Part> after = planned.part(part.id());
+            if (after.isEmpty()) {
+                changed = changed.without(part.id());
+            } else if (!after.get().withFill(part.fill()).equals(part)) {
+                changed = changed.replacing(after.get().withFill(part.fill()));
+            }
+        }
+        return changed.plus(added);
+    }
+}

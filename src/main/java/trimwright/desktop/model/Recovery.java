@@ -1,0 +1,116 @@
+package trimwright.desktop.model;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.stream.Stream;
+import trimwright.file.AtomicFile;
+import trimwright.file.BoatFile;
+import trimwright.file.LoadedBoat;
+import trimwright.finding.UnusableInputException;
+
+/** Unsaved work, kept aside after every change, so that it outlives a crash. Each window has a file of its own there. */
+public final class Recovery {
+
+    private static final String ENDING = ".unsaved";
+
+    private final Path folder;
+    private final Path own;
+
+    /** @param folder where the window keeps what is its own */
+    public Recovery(Path folder) {
+        this(folder, ProcessHandle.current().pid());
+    }
+
+    Recovery(Path folder, long pid) {
+        this.folder = folder;
+        own = folder.resolve(pid + ENDING);
+    }
+
+    /**
+     * Work that a window left behind when it ended without closing.
+     *
+     * @param kept the file it is kept in
+     * @param boatFile the boat file it belongs to
+     * @param text what the boat file would have become
+     */
+    public record Lost(Path kept, Path boatFile, String text) {
+
+        /** The boat as she was, with the meshes as they are now. */
+        public LoadedBoat boat() {
+            return BoatFile.edited(BoatFile.read(boatFile), text);
+        }
+    }
+
+    /** Keeps the boat as she is now. */
+    public void keep(LoadedBoat boat) throws IOException {
+        Files.createDirectories(folder);
+        Properties values = new Properties();
+        values.setProperty("file", boat.path().toAbsolutePath().toString());
+        values.setProperty("text", boat.text());
+        StringWriter text = new StringWriter();
+        values.store(text, null);
+        try {
+            AtomicFile.write(own, text.toString().getBytes(StandardCharsets.UTF_8), true);
+        } catch (UnusableInputException e) {
+            throw new IOException("unsaved work could not be kept in " + own, e);
+        }
+    }
+
+    /** All is saved, or given up on purpose. */
+    public void forget() throws IOException {
+        Files.deleteIfExists(own);
+    }
+
+    /** Forgets what was taken up again or given up. */
+    public static void forget(Lost lost) throws IOException {
+        Files.deleteIfExists(lost.kept());
+    }
+
+    /** What windows that run no more have left; those that cannot be read are left where they are. */
+    public List<Lost> lost() throws IOException {
+        List<Lost> found = new ArrayList<>();
+        if (!Files.isDirectory(folder)) {
+            return found;
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.filter(f -> f.toString().endsWith(ENDING)).toList()) {
+                if (!file.equals(own) && !isRunning(file)) {
+                    read(file).ifPresent(found::add);
+                }
+            }
+        }
+        return found;
+    }
+
+    private static boolean isRunning(Path file) {
+        String name = file.getFileName().toString();
+        try {
+            long pid = Long.parseLong(name.substring(0, name.length() - ENDING.length()));
+            return ProcessHandle.of(pid).map(ProcessHandle::isAlive).orElse(false);
+        } catch (NumberFormatException e) {
+            return true;
+        }
+    }
+
+    private static Optional<Lost> read(Path file) {
+        Properties values = new Properties();
+        try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            values.load(reader);
+        } catch (IOException | IllegalArgumentException e) {
+            return Optional.empty();
+        }
+        String boatFile = values.getProperty("file");
+        String text = values.getProperty("text");
+        return boatFile == null || text == null
+                ? Optional.empty()
+                : Optional.of(new Lost(file, Path.of(boatFile), text));
+    }
+}

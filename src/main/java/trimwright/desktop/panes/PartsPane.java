@@ -1,0 +1,202 @@
+package trimwright.desktop.panes;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.Kind;
+import trimwright.boat.Part;
+import trimwright.desktop.model.Desk;
+import trimwright.desktop.model.Edits;
+import trimwright.desktop.model.Measure;
+import trimwright.file.LoadedBoat;
+import trimwright.finding.Finding;
+import trimwright.finding.Severity;
+import trimwright.report.Wording;
+import trimwright.statics.Flotation;
+
+/** What is in her: a list with weights and their sum, and the numbers of the part that is picked. */
+public final class PartsPane extends VBox {
+
+    private final Desk desk;
+    private final ListView<Part> list = new ListView<>();
+    private final Label sum = Ui.words("", "quiet");
+    private final PartForm form;
+    private final VBox misfits = Ui.column(4);
+    private Measure measure = Measure.METRIC;
+    private final Map<String, Double> massById = new HashMap<>();
+    private boolean following;
+
+    public PartsPane(Desk desk) {
+        super(8);
+        this.desk = desk;
+        form = new PartForm(desk);
+        list.setId("parts");
+        list.setPrefHeight(240);
+        list.setMinHeight(120);
+        list.setCellFactory(l -> new PartCell());
+        VBox.setVgrow(list, Priority.SOMETIMES);
+        FlowPane buttons = new FlowPane(
+                6, 6, adding(), Ui.button("Copy", "Ctrl+D", this::copy), Ui.button("Delete", "Delete", this::delete));
+        getChildren().addAll(list, sum, buttons, form, misfits);
+        desk.boat().addListener((o, was, now) -> show(now));
+        desk.flotation().addListener((o, was, now) -> {
+            if (now != null) {
+                weigh(now);
+            }
+        });
+        desk.selected().addListener((o, was, now) -> follow());
+        list.getSelectionModel().selectedItemProperty().addListener((o, was, now) -> {
+            if (!following && now != null) {
+                desk.selected().set(now.id());
+            }
+        });
+        desk.misfits().addListener((o, was, now) -> showMisfits(now));
+    }
+
+    public void setMeasure(Measure other) {
+        measure = other;
+        form.setMeasure(other);
+        list.refresh();
+        if (desk.boat().get() != null) {
+            show(desk.boat().get());
+        }
+    }
+
+    private MenuButton adding() {
+        MenuButton add = new MenuButton("Add");
+        add.setId("add-part");
+        for (Kind kind : List.of(Kind.BALLAST, Kind.FOAM, Kind.FITTING)) {
+            String name = kind == Kind.BALLAST ? "Lead" : kind == Kind.FOAM ? "Foam" : "Fitting";
+            MenuItem item = new MenuItem(name);
+            item.setOnAction(e -> add(kind));
+            add.getItems().add(item);
+        }
+        return add;
+    }
+
+    private void add(Kind kind) {
+        Flotation flotation = desk.flotation().get();
+        if (flotation == null) {
+            return;
+        }
+        Part part = Edits.fresh(
+                desk.boat().get().boat(), kind, flotation.condition().volumeCentroidMm());
+        desk.edit("add " + part.id(), b -> b.plus(List.of(part))).ifPresent(form::complain);
+        desk.selected().set(part.id());
+    }
+
+    /** Copies the picked part, a little ahead of it. */
+    public void copy() {
+        desk.selectedPart().ifPresent(part -> {
+            String id = Edits.freeId(desk.boat().get().boat(), part.id());
+            double ahead = part.shape().map(s -> s.bounds().sizeX()).orElse(20.0);
+            Part twin = Edits.moved(Edits.named(part, id), new Vector3D(Math.rint(ahead), 0, 0));
+            Optional<String> refused = desk.edit("copy " + part.id(), b -> b.plus(List.of(twin)));
+            refused.ifPresentOrElse(form::complain, () -> desk.selected().set(id));
+        });
+    }
+
+    /** Takes the picked part out. */
+    public void delete() {
+        desk.selectedPart()
+                .ifPresent(part -> desk.edit("delete " + part.id(), b -> b.without(part.id()))
+                        .ifPresent(form::complain));
+    }
+
+    private void show(LoadedBoat boat) {
+        following = true;
+        List<Part> parts = boat.boat().parts();
+        if (parts.size() == list.getItems().size()) {
+            for (int i = 0; i < parts.size(); i++) {
+                if (!parts.get(i).equals(list.getItems().get(i))) {
+                    list.getItems().set(i, parts.get(i));
+                }
+            }
+        } else {
+            list.getItems().setAll(parts);
+        }
+        following = false;
+        follow();
+    }
+
+    /** Weights come with the solve: working out that of a big hull would hold up the pointer. */
+    private void weigh(Flotation flotation) {
+        massById.clear();
+        flotation.condition().pieces().forEach(p -> massById.merge(p.part().id(), p.massG(), Double::sum));
+        sum.setText(massById.size() + " parts, "
+                + measure.mass(flotation.condition().dryMassG()) + " without tank water");
+        list.refresh();
+    }
+
+    private void follow() {
+        following = true;
+        Optional<Part> part = desk.selectedPart();
+        if (part.isPresent()) {
+            list.getSelectionModel().select(part.get());
+            if (!list.isFocused()) {
+                list.scrollTo(Math.max(0, list.getSelectionModel().getSelectedIndex() - 2));
+            }
+        } else {
+            list.getSelectionModel().clearSelection();
+        }
+        following = false;
+        form.show(part);
+    }
+
+    private void showMisfits(List<Finding> findings) {
+        misfits.getChildren().clear();
+        List<Finding> worse =
+                findings.stream().filter(f -> f.severity() != Severity.NOTE).toList();
+        if (!worse.isEmpty()) {
+            misfits.getChildren().add(Ui.heading("Does not fit"));
+        }
+        worse.forEach(f -> misfits.getChildren().add(Ui.words("▲ " + measure.worded(Wording.of(f)), "warning")));
+    }
+
+    /** A part in the list: colour of its kind, name, weight of all its pieces. */
+    private final class PartCell extends ListCell<Part> {
+
+        private final Region swatch = new Region();
+        private final Label name = new Label();
+        private final Label mass = new Label();
+        private final HBox row = new HBox(8, swatch, name, Ui.filler(), mass);
+
+        PartCell() {
+            row.setAlignment(Pos.CENTER_LEFT);
+            swatch.getStyleClass().add("swatch");
+            mass.getStyleClass().add("quiet");
+            mass.setMinWidth(Region.USE_PREF_SIZE);
+            name.setMinWidth(40);
+        }
+
+        @Override
+        protected void updateItem(Part part, boolean empty) {
+            super.updateItem(part, empty);
+            setText(null);
+            if (empty || part == null) {
+                setGraphic(null);
+                return;
+            }
+            swatch.getStyleClass().setAll("swatch", "kind-" + part.kind().name().toLowerCase(Locale.ROOT));
+            name.setText(part.id() + (part.mirror() ? "  (pair)" : ""));
+            double grams = massById.getOrDefault(part.id(), 0.0);
+            mass.setText(grams > 0 ? measure.mass(grams) : part.isTank() ? "tank" : "");
+            setGraphic(row);
+            setAccessibleText(part.kind().word() + " " + part.id());
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package trimwright.desktop.panes;
+
+import java.util.Locale;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.desktop.model.Desk;
+import trimwright.desktop.model.Measure;
+import trimwright.desktop.model.Pose;
+import trimwright.desktop.tank3d.HullLook;
+import trimwright.desktop.tank3d.PoolView;
+import trimwright.desktop.tank3d.View;
+import trimwright.statics.Flotation;
+
+/** The pool with the buttons that lie over it, and a line that says what is shown. */
+public final class PoolPane extends StackPane {
+
+    private final Desk desk;
+    private final PoolView pool;
+    private final Label caption = new Label();
+    private final Button back = new Button("Back to her as loaded");
+    private final HBox note = new HBox(8, caption, back);
+    private final ToggleGroup looks = new ToggleGroup();
+    private Measure measure = Measure.METRIC;
+    private String dragNote = "";
+
+    public PoolPane(Desk desk, PoolView pool) {
+        this.desk = desk;
+        this.pool = pool;
+        getStyleClass().add("pool");
+        note.getStyleClass().add("pool-note");
+        note.setAlignment(Pos.CENTER_LEFT);
+        note.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
+        note.setId("pool-note");
+        back.setOnAction(e -> desk.lookAt(null));
+        FlowPane bar = new FlowPane(6, 6, views(), hulls(), marks());
+        bar.getStyleClass().add("pool-bar");
+        bar.setPickOnBounds(false);
+        bar.setMaxHeight(USE_PREF_SIZE);
+        StackPane.setAlignment(bar, Pos.TOP_LEFT);
+        StackPane.setAlignment(note, Pos.BOTTOM_LEFT);
+        getChildren().addAll(pool.node(), bar, note);
+        desk.boat().addListener((o, was, now) -> pool.showBoat(now.boat()));
+        desk.flotation().addListener((o, was, now) -> showPose());
+        desk.looked().addListener((o, was, now) -> showPose());
+        desk.selected().addListener((o, was, now) -> {
+            pool.pick(now);
+            showNote();
+        });
+        pool.onPicked(id -> desk.selected().set(id));
+        pool.onDragging(this::dragging);
+        pool.onDragged((id, by) -> {
+            dragNote = "";
+            desk.dragged(id, by).ifPresent(why -> dragNote = "▲ " + why);
+            pool.showBoat(desk.boat().get().boat());
+            showNote();
+        });
+        showNote();
+    }
+
+    public void setMeasure(Measure other) {
+        measure = other;
+        showNote();
+    }
+
+    private HBox views() {
+        HBox box = new HBox();
+        box.getStyleClass().add("segments");
+        int key = 1;
+        for (View view : View.values()) {
+            Button button = Ui.button(view.title(), view.title() + " view, key " + key++, () -> pool.look(view));
+            button.setId("view-" + view.name().toLowerCase(Locale.ROOT));
+            box.getChildren().add(button);
+        }
+        box.getChildren().add(Ui.button("Fit", "The whole boat, key F", pool::fit));
+        return box;
+    }
+
+    private HBox hulls() {
+        HBox box = new HBox();
+        box.getStyleClass().add("segments");
+        for (HullLook look : HullLook.values()) {
+            ToggleButton button = new ToggleButton(look.title());
+            button.setUserData(look);
+            button.setToggleGroup(looks);
+            button.setTooltip(Ui.tip("Hull as " + look.title().toLowerCase(Locale.ROOT) + ", key H for the next"));
+            button.setSelected(look == HullLook.GLASS);
+            box.getChildren().add(button);
+        }
+        looks.selectedToggleProperty().addListener((o, was, now) -> {
+            if (now == null) {
+                looks.selectToggle(was);
+            } else {
+                pool.look((HullLook) now.getUserData());
+            }
+        });
+        return box;
+    }
+
+    /** The hull the next way. */
+    public void nextHullLook() {
+        int now = looks.getToggles().indexOf(looks.getSelectedToggle());
+        looks.selectToggle(looks.getToggles().get((now + 1) % looks.getToggles().size()));
+    }
+
+    private HBox marks() {
+        ToggleButton button = new ToggleButton("B G M");
+        button.setTooltip(Ui.tip("Buoyancy, weight and metacentre with their labels"));
+        button.setSelected(true);
+        button.selectedProperty().addListener((o, was, now) -> pool.showMarks(now));
+        HBox box = new HBox(button);
+        box.getStyleClass().add("segments");
+        return box;
+    }
+
+    private void showPose() {
+        Pose looked = desk.looked().get();
+        Flotation flotation = desk.flotation().get();
+        if (looked != null) {
+            pool.show(looked);
+        } else if (flotation != null) {
+            pool.show(Pose.of(flotation, ""));
+        }
+        showNote();
+    }
+
+    private void dragging(String id, Vector3D by, double step) {
+        String way = by.getX() != 0
+                ? measure.length(Math.abs(by.getX())) + (by.getX() > 0 ? " forward" : " aft")
+                : by.getY() != 0
+                        ? measure.length(Math.abs(by.getY())) + (by.getY() > 0 ? " to port" : " to starboard")
+                        : measure.length(Math.abs(by.getZ())) + (by.getZ() < 0 ? " down" : " up");
+        dragNote =
+                id + ": " + way + "   (steps of " + measure.length(step) + (step == 1 ? "; Alt for finer" : "") + ")";
+        desk.drag(id, by);
+        showNote();
+    }
+
+    private void showNote() {
+        Pose looked = desk.looked().get();
+        String text = !dragNote.isEmpty()
+                ? dragNote
+                : looked != null
+                        ? looked.caption()
+                        : desk.selected().get().isEmpty()
+                                ? "Drag turns the view · wheel nears · click picks a part"
+                                : desk.selected().get() + " is picked: drag it, or nudge it with the arrow keys";
+        caption.setText(text);
+        back.setVisible(looked != null);
+        back.setManaged(looked != null);
+    }
+}

@@ -1,0 +1,63 @@
+package trimwright.desktop.panes;
+
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+/** Small pieces that every pane is made of. */
+public final class Ui {
+
+    private static final Duration TIP_DELAY = Duration.millis(400);
+
+    private Ui() {}
+
+    public static Label heading(String text) {
+        Label label = new Label(text);
+        label.getStyleClass().add("heading");
+        return label;
+    }
+
+    /** A label that breaks into lines where its pane is too narrow. */
+    public static Label words(String text, String... styles) {
+        Label label = new Label(text);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.getStyleClass().addAll(styles);
+        return label;
+    }
+
+    public static Button button(String text, String tip, Runnable action) {
+        Button button = new Button(text);
+        button.setOnAction(e -> action.run());
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        if (!tip.isEmpty()) {
+            button.setTooltip(tip(tip));
+        }
+        return button;
+    }
+
+    public static Tooltip tip(String text) {
+        Tooltip tip = new Tooltip(text);
+        tip.setShowDelay(TIP_DELAY);
+        tip.setWrapText(true);
+        tip.setMaxWidth(360);
+        return tip;
+    }
+
+    public static VBox column(double gap, javafx.scene.Node... children) {
+        VBox box = new VBox(gap, children);
+        box.setFillWidth(true);
+        return box;
+    }
+
+    public static Region filler() {
+        Region region = new Region();
+        HBox.setHgrow(region, Priority.ALWAYS);
+        return region;
+    }
+}
