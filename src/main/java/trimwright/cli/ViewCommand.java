@@ -51,16 +51,19 @@ final class ViewCommand extends AbstractCommand {
         PrintWriter out = own.getOut();
         out.println("There is no window here (" + why + "); " + shown + " as text instead.");
         Map<String, CommandLine> commands = own.getParent().getSubcommands();
-        int worst = ExitCode.DONE;
+        int first = ExitCode.DONE;
         for (String name : AS_TEXT) {
             CommandLine command = commands.get(name);
-            if (command != null && worst != ExitCode.UNUSABLE) {
+            if (command != null && first != ExitCode.UNUSABLE) {
                 out.println();
                 out.println("== " + name);
                 out.println();
-                worst = Math.max(worst, command.execute(shown.toString()));
+                // A boat without a tank or a painted line has no dive or no plan, which is nothing wrong with viewing
+                // her.
+                int code = command.execute(shown.toString());
+                first = name.equals(AS_TEXT.get(0)) ? code : first;
             }
         }
-        return worst;
+        return first;
     }
 }

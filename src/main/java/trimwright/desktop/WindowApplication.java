@@ -27,7 +27,6 @@ public final class WindowApplication extends Application {
         return thread;
     });
 
-    static Object last;
     private MainWindow window;
 
     /** The window, once it was started. */
@@ -49,7 +48,6 @@ public final class WindowApplication extends Application {
         Desk desk = new Desk(workers, Platform::runLater, recovery);
         window = new MainWindow(stage, desk, settings);
         Thread.currentThread().setUncaughtExceptionHandler((thread, e) -> window.unexpected(e));
-        last = window;
         window.show();
         window.open(file, isSample);
         try {

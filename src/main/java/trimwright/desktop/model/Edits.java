@@ -15,7 +15,6 @@ import trimwright.boat.Kind;
 import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
 import trimwright.boat.Shape;
-import trimwright.boat.Softness;
 import trimwright.file.BoatFile;
 import trimwright.file.JsonText;
 import trimwright.file.LoadedBoat;
@@ -112,24 +111,28 @@ public final class Edits {
 
     /** The part under another id. */
     public static Part named(Part p, String id) {
-        return new Part(
-                id,
-                p.kind(),
-                p.shape(),
-                p.build(),
-                p.weighedMassG(),
-                p.densityGPerCm3(),
-                p.givenCentreMm(),
-                p.inside(),
-                p.mirror(),
-                p.fill(),
-                p.softness());
+        return with(p, id, p.weighedMassG(), p.densityGPerCm3(), p.mirror(), p.fixed());
     }
 
     /** The part of another material, or weighed; one of the two may be missing. */
     public static Part weighing(Part p, Optional<Double> massG, Optional<Double> densityGPerCm3) {
+        return with(p, p.id(), massG, densityGPerCm3, p.mirror(), p.fixed());
+    }
+
+    /** The part with a twin at -y, or without. */
+    public static Part mirrored(Part p, boolean mirror) {
+        return with(p, p.id(), p.weighedMassG(), p.densityGPerCm3(), mirror, p.fixed());
+    }
+
+    /** The part fixed where it is, or not: a plan then leaves it alone. */
+    public static Part fixed(Part p, boolean fixed) {
+        return with(p, p.id(), p.weighedMassG(), p.densityGPerCm3(), p.mirror(), fixed);
+    }
+
+    private static Part with(
+            Part p, String id, Optional<Double> massG, Optional<Double> densityGPerCm3, boolean mirror, boolean fixed) {
         return new Part(
-                p.id(),
+                id,
                 p.kind(),
                 p.shape(),
                 p.build(),
@@ -137,25 +140,10 @@ public final class Edits {
                 densityGPerCm3,
                 p.givenCentreMm(),
                 p.inside(),
-                p.mirror(),
-                p.fill(),
-                p.softness());
-    }
-
-    /** The part with a twin at -y, or without. */
-    public static Part mirrored(Part p, boolean mirror) {
-        return new Part(
-                p.id(),
-                p.kind(),
-                p.shape(),
-                p.build(),
-                p.weighedMassG(),
-                p.densityGPerCm3(),
-                p.givenCentreMm(),
-                p.inside(),
                 mirror,
                 p.fill(),
-                p.softness());
+                p.softness(),
+                fixed);
     }
 
     /** A new piece of lead, foam or a fitting, small, in the middle of what is there. */
@@ -176,8 +164,7 @@ public final class Edits {
                 Optional.empty(),
                 Optional.empty(),
                 false,
-                0,
-                Softness.NONE);
+                0);
     }
 
     private static Vector3D rounded(Vector3D p) {

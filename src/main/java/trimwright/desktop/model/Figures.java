@@ -97,11 +97,7 @@ public final class Figures {
         String within = "±" + measure.length(offLine);
         line("Paint at the bow", f -> f.fromPaintedLine().map(PaintedOffset::bowMm), offLine, within);
         line("Paint at the stern", f -> f.fromPaintedLine().map(PaintedOffset::sternMm), offLine, within);
-        settled(
-                "List",
-                e -> AttitudeWords.list(e.heelDeg()),
-                listStanding(),
-                "±" + Numbers.degrees(wanted.listDeg()));
+        settled("List", e -> AttitudeWords.list(e.heelDeg()), listStanding(), "±" + Numbers.degrees(wanted.listDeg()));
         settled("Trim", e -> AttitudeWords.trim(e.trimDeg()), Figure.Standing.PLAIN, "");
         settled(
                 "GM afloat",
@@ -114,11 +110,7 @@ public final class Figures {
                 f -> Optional.of(measure.mass(f.reserveG())),
                 now.reserveG() > 0 ? Figure.Standing.PLAIN : Figure.Standing.LOST,
                 "");
-        add(
-                "Weight",
-                f -> Optional.of(measure.mass(f.condition().massG())),
-                Figure.Standing.PLAIN,
-                "");
+        add("Weight", f -> Optional.of(measure.mass(f.condition().massG())), Figure.Standing.PLAIN, "");
     }
 
     private void dived() {

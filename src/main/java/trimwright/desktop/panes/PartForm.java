@@ -12,6 +12,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import trimwright.boat.Kind;
 import trimwright.boat.Materials;
 import trimwright.boat.Part;
 import trimwright.desktop.model.Desk;
@@ -93,7 +94,19 @@ final class PartForm extends VBox {
                         mirror.setSelected(part.mirror());
                         complain(why);
                     }));
-            grid.add(mirror, 0, row, 3, 1);
+            grid.add(mirror, 0, row++, 3, 1);
+        }
+        if (part.kind() == Kind.BALLAST || part.kind() == Kind.FOAM) {
+            CheckBox loose = new CheckBox("Not glued in: a plan may move it or take it out");
+            loose.setSelected(!part.fixed());
+            loose.setOnAction(e -> desk.replace(
+                            (loose.isSelected() ? "loosen " : "fix ") + part.id(),
+                            Edits.fixed(shown.orElseThrow(), !loose.isSelected()))
+                    .ifPresent(why -> {
+                        loose.setSelected(!part.fixed());
+                        complain(why);
+                    }));
+            grid.add(loose, 0, row, 3, 1);
         }
     }
 
@@ -103,6 +116,7 @@ final class PartForm extends VBox {
                 && part.kind() == before.kind()
                 && part.inside().equals(before.inside())
                 && part.mirror() == before.mirror()
+                && part.fixed() == before.fixed()
                 && part.weighedMassG().isPresent() == before.weighedMassG().isPresent()
                 && !inputs.isEmpty()
                 && PartField.of(desk.boat().get().boat(), part, measure).stream()
