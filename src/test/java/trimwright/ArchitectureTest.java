@@ -80,12 +80,15 @@ class ArchitectureTest {
     static final ArchRule onlyTheCommandLinePrints =
             noClasses().that().resideOutsideOfPackage("trimwright.cli..").should(ACCESS_STANDARD_STREAMS);
 
-    /** One object per triangle would cost more than the triangle. */
+    /** One object per triangle would cost more than the triangle; one for each pass over a tree is what begins it. */
     @ArchTest
     static final ArchRule kernelsNeitherAllocateNorBox = methods()
             .that()
             .areDeclaredInClassesThat()
-            .haveNameMatching("trimwright\\.immersion\\.(TriangleCut|BruteCut|AreaBelow|MeshSolid|MeshSkin)")
+            .haveNameMatching("trimwright\\.immersion\\."
+                    + "(TriangleCut|PrismCut|BruteCut|PlaneWalk|AreaBelow|OutlineLength|MeshSolid\\$Walk|MeshSkin\\$Walk)")
+            .and()
+            .doNotHaveName("of")
             .and()
             .haveRawReturnType(returnsNoObject())
             .should(callNothingThatAllocates());

@@ -3,57 +3,44 @@ package trimwright.immersion;
 import trimwright.mesh.Triangles;
 
 /** Wetted area: what of a surface lies strictly below the plane. */
-final class AreaBelow {
+final class AreaBelow extends PlaneWalk {
 
-    private AreaBelow() {}
+    private double sum;
 
-    static double of(MeshTree t, WaterPlane plane) {
-        double nx = plane.up().getX();
-        double ny = plane.up().getY();
-        double nz = plane.up().getZ();
-        double h = t.cutHeight(plane);
-        double absX = Math.abs(nx);
-        double absY = Math.abs(ny);
-        double absZ = Math.abs(nz);
-        double[] nodes = t.nodes;
-        double sum = 0;
-        int node = 0;
-        while (node < t.skip.length) {
-            int at = node * MeshTree.STRIDE;
-            double height = nx * nodes[at] + ny * nodes[at + 1] + nz * nodes[at + 2] - h;
-            double reach = absX * nodes[at + 3] + absY * nodes[at + 4] + absZ * nodes[at + 5] + t.margin;
-            if (height > reach) {
-                node = t.skip[node];
-            } else if (height < -reach) {
-                sum += nodes[at + MeshTree.AREA];
-                node = t.skip[node];
-            } else {
-                if (t.first[node] >= 0) {
-                    sum += ofLeaf(t, t.first[node], nx, ny, nz, h);
-                }
-                node++;
-            }
-        }
-        return sum;
+    private AreaBelow(MeshTree tree, WaterPlane plane) {
+        super(tree, plane.up(), tree.cutHeight(plane), 0);
     }
 
-    private static double ofLeaf(MeshTree t, int firstTriangle, double nx, double ny, double nz, double h) {
-        double[] xyz = t.xyz;
-        double sum = 0;
-        int end = 3 * t.leafEnd(firstTriangle);
-        for (int k = 3 * firstTriangle; k < end; k += 3) {
-            int a = t.corners[k];
-            int b = t.corners[k + 1];
-            int c = t.corners[k + 2];
-            double da = nx * xyz[a] + ny * xyz[a + 1] + nz * xyz[a + 2] - h;
-            double db = nx * xyz[b] + ny * xyz[b + 1] + nz * xyz[b + 2] - h;
-            double dc = nx * xyz[c] + ny * xyz[c + 1] + nz * xyz[c + 2] - h;
-            double share = shareBelow(da, db, dc);
+    static double of(MeshTree tree, WaterPlane plane) {
+        AreaBelow walk = new AreaBelow(tree, plane);
+        walk.run(0);
+        return walk.sum;
+    }
+
+    @Override
+    void node(int at, double share, double perMm) {
+        sum += share * tree.nodes[at + MeshTree.AREA];
+    }
+
+    @Override
+    boolean isOnePatch(int at) {
+        return true;
+    }
+
+    @Override
+    void leaf(int firstTriangle, int endTriangle) {
+        int[] corners = tree.corners;
+        double inLeaf = 0;
+        for (int k = 3 * firstTriangle; k < 3 * endTriangle; k += 3) {
+            int a = corners[k];
+            int b = corners[k + 1];
+            int c = corners[k + 2];
+            double share = shareBelow(height(a), height(b), height(c));
             if (share > 0) {
-                sum += share * Triangles.area(xyz, a, b, c);
+                inLeaf += share * Triangles.area(tree.xyz, a, b, c);
             }
         }
-        return sum;
+        sum += inLeaf;
     }
 
     /** Share of a triangle's area below the plane, from the heights of its vertices. */

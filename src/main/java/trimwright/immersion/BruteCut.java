@@ -23,30 +23,52 @@ public final class BruteCut {
     }
 
     private static void addBlock(Immersion s, double[] xyz, int[] corners, int from, int to, double h) {
+        double volume = 0;
+        double mx = 0;
+        double my = 0;
+        double mz = 0;
         for (int k = from; k < to; k += 3) {
             int a = 3 * corners[k];
             int b = 3 * corners[k + 1];
             int c = 3 * corners[k + 2];
-            double da = s.nx * xyz[a] + s.ny * xyz[a + 1] + s.nz * xyz[a + 2] - h;
-            double db = s.nx * xyz[b] + s.ny * xyz[b + 1] + s.nz * xyz[b + 2] - h;
-            double dc = s.nx * xyz[c] + s.ny * xyz[c + 1] + s.nz * xyz[c + 2] - h;
+            double ax = xyz[a];
+            double ay = xyz[a + 1];
+            double az = xyz[a + 2];
+            double bx = xyz[b];
+            double by = xyz[b + 1];
+            double bz = xyz[b + 2];
+            double cx = xyz[c];
+            double cy = xyz[c + 1];
+            double cz = xyz[c + 2];
+            double da = s.nx * ax + s.ny * ay + s.nz * az - h;
+            double db = s.nx * bx + s.ny * by + s.nz * bz - h;
+            double dc = s.nx * cx + s.ny * cy + s.nz * cz - h;
             if (da >= 0 && db >= 0 && dc >= 0) {
                 continue;
             }
-            TriangleCut.any(
-                    s,
-                    xyz[a] - s.rx,
-                    xyz[a + 1] - s.ry,
-                    xyz[a + 2] - s.rz,
-                    da,
-                    xyz[b] - s.rx,
-                    xyz[b + 1] - s.ry,
-                    xyz[b + 2] - s.rz,
-                    db,
-                    xyz[c] - s.rx,
-                    xyz[c + 1] - s.ry,
-                    xyz[c + 2] - s.rz,
-                    dc);
+            ax -= s.rx;
+            ay -= s.ry;
+            az -= s.rz;
+            bx -= s.rx;
+            by -= s.ry;
+            bz -= s.rz;
+            cx -= s.rx;
+            cy -= s.ry;
+            cz -= s.rz;
+            if (da < 0 && db < 0 && dc < 0) {
+                // As TriangleCut.whole, with the sums in registers: this is where the time goes.
+                double six = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
+                volume += six;
+                mx += six * (ax + bx + cx);
+                my += six * (ay + by + cy);
+                mz += six * (az + bz + cz);
+            } else {
+                TriangleCut.any(s, ax, ay, az, da, bx, by, bz, db, cx, cy, cz, dc);
+            }
         }
+        s.volume += volume / 6;
+        s.mx += mx / 24;
+        s.my += my / 24;
+        s.mz += mz / 24;
     }
 }

@@ -13,6 +13,7 @@ public final class Immersion {
 
     private final WaterPlane plane;
     private final Vector3D reference;
+    private final double grainMm;
 
     // The plane and the reference as scalars, for the kernels.
     final double nx;
@@ -40,9 +41,10 @@ public final class Immersion {
     double areaUv;
     double areaVv;
 
-    private Immersion(WaterPlane plane, Vector3D reference) {
+    private Immersion(WaterPlane plane, Vector3D reference, double grainMm) {
         this.plane = plane;
         this.reference = reference;
+        this.grainMm = grainMm;
         nx = plane.up().getX();
         ny = plane.up().getY();
         nz = plane.up().getZ();
@@ -63,7 +65,17 @@ public final class Immersion {
      * @param near a point near the bodies to be added; it is dropped onto the plane to become the reference
      */
     public static Immersion below(WaterPlane plane, Vector3D near) {
-        return new Immersion(plane, plane.dropped(near));
+        return roughly(plane, near, 0);
+    }
+
+    /**
+     * The same where a rough answer will do: parts of a mesh that are no higher than a grain are not cut but taken as a whole, spread evenly
+     * over their height. What that costs does not grow with the number of triangles.
+     *
+     * @param grainMm mm; 0 for an exact answer
+     */
+    public static Immersion roughly(WaterPlane plane, Vector3D near, double grainMm) {
+        return new Immersion(plane, plane.dropped(near), grainMm);
     }
 
     /** Adds what of {@code body} lies below the plane, and returns this. */
@@ -72,9 +84,42 @@ public final class Immersion {
         return this;
     }
 
+    /**
+     * Adds a segment of the outline of the waterplane, in the plane's axes about the reference: Green's theorem.
+     *
+     * @param sense 1 where the waterplane lies to its left seen from above, -1 where to its right
+     */
+    void waterline(double sense, double u1, double v1, double u2, double v2) {
+        double sumU = u1 + u2;
+        double sumV = v1 + v2;
+        double sixth = sense * (u1 * v2 - u2 * v1) * (1.0 / 6);
+        double twelfth = 0.5 * sixth;
+        area += 3 * sixth;
+        areaU += sixth * sumU;
+        areaV += sixth * sumV;
+        areaUu += twelfth * (sumU * sumU - u1 * u2);
+        areaVv += twelfth * (sumV * sumV - v1 * v2);
+        areaUv += 0.5 * twelfth * (sumU * sumV + u1 * v1 + u2 * v2);
+    }
+
+    /** Adds a small patch of waterplane at a place in the plane's axes. */
+    void waterplanePatch(double areaMm2, double u, double v) {
+        area += areaMm2;
+        areaU += areaMm2 * u;
+        areaV += areaMm2 * v;
+        areaUu += areaMm2 * u * u;
+        areaUv += areaMm2 * u * v;
+        areaVv += areaMm2 * v * v;
+    }
+
+    /** Height up to which a part of a mesh need not be cut, mm; 0 for an exact answer. */
+    double grainMm() {
+        return grainMm;
+    }
+
     /** Empty sums below the same plane about the same reference. */
     public Immersion emptied() {
-        return new Immersion(plane, reference);
+        return new Immersion(plane, reference, grainMm);
     }
 
     /** Adds {@code weight} times the other sums, which must have this plane and reference, and returns this. */

@@ -46,131 +46,116 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
     }
 
     @Override
-    public void addBelow(Immersion s) {
-        MeshTree t = tree;
-        double[] nodes = t.nodes;
-        double rx = s.rx - t.originX;
-        double ry = s.ry - t.originY;
-        double rz = s.rz - t.originZ;
-        double h = t.cutHeight(s.plane());
-        double absX = Math.abs(s.nx);
-        double absY = Math.abs(s.ny);
-        double absZ = Math.abs(s.nz);
-        double beyond = thicknessMm + t.margin;
-        int node = 0;
-        int end = t.skip.length;
-        while (node < end) {
-            int at = node * MeshTree.STRIDE;
-            double height = s.nx * nodes[at] + s.ny * nodes[at + 1] + s.nz * nodes[at + 2] - h;
-            double reach = absX * nodes[at + 3] + absY * nodes[at + 4] + absZ * nodes[at + 5] + beyond;
-            if (height > reach) {
-                node = t.skip[node];
-            } else if (height < -reach) {
-                addWholeNode(s, nodes, at, rx, ry, rz);
-                node = t.skip[node];
-            } else {
-                if (t.first[node] >= 0) {
-                    addLeaf(s, t.first[node], rx, ry, rz, h);
-                }
-                node++;
+    public void addBelow(Immersion sum) {
+        if (thicknessMm > 0) {
+            Walk walk = new Walk(tree, thicknessMm, sum);
+            walk.run(thicknessMm);
+            walk.prisms.finish();
+        }
+    }
+
+    /** Adds to the sums what of the prisms lies below the plane. */
+    private static final class Walk extends PlaneWalk {
+
+        final PrismCut prisms;
+        private final double thickness;
+        private final Immersion s;
+        /** The reference, seen from the tree's origin. */
+        private final double rx;
+
+        private final double ry;
+        private final double rz;
+
+        Walk(MeshTree tree, double thickness, Immersion s) {
+            super(tree, s.plane().up(), tree.cutHeight(s.plane()), s.grainMm());
+            this.thickness = thickness;
+            this.s = s;
+            this.prisms = new PrismCut(s, thickness);
+            rx = s.rx - tree.originX;
+            ry = s.ry - tree.originY;
+            rz = s.rz - tree.originZ;
+        }
+
+        @Override
+        void node(int at, double share, double perMm) {
+            double[] nodes = tree.nodes;
+            double area = nodes[at + MeshTree.AREA];
+            double half = 0.5 * thickness;
+            int m = at + MeshTree.AREA_M;
+            int n = at + MeshTree.S;
+            // First moment over the thickness, about the reference.
+            double x = nodes[m] - area * rx - half * nodes[n];
+            double y = nodes[m + 1] - area * ry - half * nodes[n + 1];
+            double z = nodes[m + 2] - area * rz - half * nodes[n + 2];
+            double volume = thickness * share;
+            s.volume += volume * area;
+            s.mx += volume * x;
+            s.my += volume * y;
+            s.mz += volume * z;
+            if (perMm > 0 && area > 0) {
+                double u = (s.ux * x + s.uy * y + s.uz * z) / area;
+                double v = (s.vx * x + s.vy * y + s.vz * z) / area;
+                s.waterplanePatch(thickness * area * perMm, u, v);
             }
         }
-    }
 
-    private void addWholeNode(Immersion s, double[] nodes, int at, double rx, double ry, double rz) {
-        double area = nodes[at + MeshTree.AREA];
-        double half = 0.5 * thicknessMm;
-        int m = at + MeshTree.AREA_M;
-        int n = at + MeshTree.S;
-        s.volume += thicknessMm * area;
-        s.mx += thicknessMm * (nodes[m] - area * rx - half * nodes[n]);
-        s.my += thicknessMm * (nodes[m + 1] - area * ry - half * nodes[n + 1]);
-        s.mz += thicknessMm * (nodes[m + 2] - area * rz - half * nodes[n + 2]);
-    }
+        @Override
+        boolean isOnePatch(int at) {
+            return true;
+        }
 
-    private void addLeaf(Immersion s, int firstTriangle, double rx, double ry, double rz, double h) {
-        double[] xyz = tree.xyz;
-        int end = 3 * tree.leafEnd(firstTriangle);
-        for (int k = 3 * firstTriangle; k < end; k += 3) {
-            int a = tree.corners[k];
-            int b = tree.corners[k + 1];
-            int c = tree.corners[k + 2];
-            double da = s.nx * xyz[a] + s.ny * xyz[a + 1] + s.nz * xyz[a + 2] - h;
-            double db = s.nx * xyz[b] + s.ny * xyz[b + 1] + s.nz * xyz[b + 2] - h;
-            double dc = s.nx * xyz[c] + s.ny * xyz[c + 1] + s.nz * xyz[c + 2] - h;
-            addPrism(
-                    s,
-                    xyz[a] - rx,
-                    xyz[a + 1] - ry,
-                    xyz[a + 2] - rz,
-                    da,
-                    xyz[b] - rx,
-                    xyz[b + 1] - ry,
-                    xyz[b + 2] - rz,
-                    db,
-                    xyz[c] - rx,
-                    xyz[c + 1] - ry,
-                    xyz[c + 2] - rz,
-                    dc);
+        @Override
+        void leaf(int firstTriangle, int endTriangle) {
+            int[] corners = tree.corners;
+            for (int k = 3 * firstTriangle; k < 3 * endTriangle; k += 3) {
+                int a = corners[k];
+                int b = corners[k + 1];
+                int c = corners[k + 2];
+                double aw = height(a);
+                double bw = height(b);
+                double cw = height(c);
+                if (aw >= thickness && bw >= thickness && cw >= thickness) {
+                    // Higher than the thickness, the inner face is dry as well.
+                    continue;
+                }
+                if (aw < -thickness && bw < -thickness && cw < -thickness) {
+                    wholePrism(a, b, c);
+                } else {
+                    prisms.add(ahead(a), port(a), aw, ahead(b), port(b), bw, ahead(c), port(c), cw);
+                }
+            }
         }
-    }
 
-    /** Adds one prism: abc is the outer face, def its copy inward. */
-    private void addPrism(
-            Immersion s,
-            double ax,
-            double ay,
-            double az,
-            double da,
-            double bx,
-            double by,
-            double bz,
-            double db,
-            double cx,
-            double cy,
-            double cz,
-            double dc) {
-        double sx = (by - ay) * (cz - az) - (bz - az) * (cy - ay);
-        double sy = (bz - az) * (cx - ax) - (bx - ax) * (cz - az);
-        double sz = (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
-        double twice = Math.sqrt(sx * sx + sy * sy + sz * sz);
-        if (twice == 0) {
-            return;
-        }
-        double ox = -thicknessMm * sx / twice;
-        double oy = -thicknessMm * sy / twice;
-        double oz = -thicknessMm * sz / twice;
-        double fall = s.nx * ox + s.ny * oy + s.nz * oz;
-        double dd = da + fall;
-        double de = db + fall;
-        double df = dc + fall;
-        if (da >= 0 && db >= 0 && dc >= 0 && dd >= 0 && de >= 0 && df >= 0) {
-            return;
-        }
-        if (da < 0 && db < 0 && dc < 0 && dd < 0 && de < 0 && df < 0) {
-            double volume = 0.5 * thicknessMm * twice;
+        private void wholePrism(int a, int b, int c) {
+            double[] xyz = tree.xyz;
+            double ax = xyz[a];
+            double ay = xyz[a + 1];
+            double az = xyz[a + 2];
+            double ux = xyz[b] - ax;
+            double uy = xyz[b + 1] - ay;
+            double uz = xyz[b + 2] - az;
+            double vx = xyz[c] - ax;
+            double vy = xyz[c + 1] - ay;
+            double vz = xyz[c + 2] - az;
+            double sx = uy * vz - uz * vy;
+            double sy = uz * vx - ux * vz;
+            double sz = ux * vy - uy * vx;
+            double volume = 0.5 * thickness * Math.sqrt(sx * sx + sy * sy + sz * sz);
+            double inward = 0.25 * thickness * thickness;
             s.volume += volume;
-            s.mx += volume * ((ax + bx + cx) / 3 + ox / 2);
-            s.my += volume * ((ay + by + cy) / 3 + oy / 2);
-            s.mz += volume * ((az + bz + cz) / 3 + oz / 2);
-            return;
+            s.mx += volume * (ax - rx + (ux + vx) * (1.0 / 3)) - inward * sx;
+            s.my += volume * (ay - ry + (uy + vy) * (1.0 / 3)) - inward * sy;
+            s.mz += volume * (az - rz + (uz + vz) * (1.0 / 3)) - inward * sz;
         }
-        double dx = ax + ox;
-        double dy = ay + oy;
-        double dz = az + oz;
-        double ex = bx + ox;
-        double ey = by + oy;
-        double ez = bz + oz;
-        double fx = cx + ox;
-        double fy = cy + oy;
-        double fz = cz + oz;
-        TriangleCut.any(s, ax, ay, az, da, bx, by, bz, db, cx, cy, cz, dc);
-        TriangleCut.any(s, dx, dy, dz, dd, fx, fy, fz, df, ex, ey, ez, de);
-        TriangleCut.any(s, ax, ay, az, da, dx, dy, dz, dd, bx, by, bz, db);
-        TriangleCut.any(s, bx, by, bz, db, dx, dy, dz, dd, ex, ey, ez, de);
-        TriangleCut.any(s, bx, by, bz, db, ex, ey, ez, de, cx, cy, cz, dc);
-        TriangleCut.any(s, cx, cy, cz, dc, ex, ey, ez, de, fx, fy, fz, df);
-        TriangleCut.any(s, cx, cy, cz, dc, fx, fy, fz, df, ax, ay, az, da);
-        TriangleCut.any(s, ax, ay, az, da, fx, fy, fz, df, dx, dy, dz, dd);
+
+        private double ahead(int vertex) {
+            double[] xyz = tree.xyz;
+            return s.ux * (xyz[vertex] - rx) + s.uy * (xyz[vertex + 1] - ry) + s.uz * (xyz[vertex + 2] - rz);
+        }
+
+        private double port(int vertex) {
+            double[] xyz = tree.xyz;
+            return s.vx * (xyz[vertex] - rx) + s.vy * (xyz[vertex + 1] - ry) + s.vz * (xyz[vertex + 2] - rz);
+        }
     }
 }

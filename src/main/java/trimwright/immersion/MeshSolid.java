@@ -48,75 +48,121 @@ public record MeshSolid(MeshTree tree) implements Displacer {
     }
 
     @Override
-    public void addBelow(Immersion s) {
-        MeshTree t = tree;
-        double[] nodes = t.nodes;
-        // The reference and the plane's height seen from the tree's origin.
-        double rx = s.rx - t.originX;
-        double ry = s.ry - t.originY;
-        double rz = s.rz - t.originZ;
-        double h = t.cutHeight(s.plane());
-        double absX = Math.abs(s.nx);
-        double absY = Math.abs(s.ny);
-        double absZ = Math.abs(s.nz);
-        int node = 0;
-        int end = t.skip.length;
-        while (node < end) {
-            int at = node * MeshTree.STRIDE;
-            double height = s.nx * nodes[at] + s.ny * nodes[at + 1] + s.nz * nodes[at + 2] - h;
-            double reach = absX * nodes[at + 3] + absY * nodes[at + 4] + absZ * nodes[at + 5] + t.margin;
-            if (height > reach) {
-                node = t.skip[node];
-            } else if (height < -reach) {
-                addWholeNode(s, nodes, at, rx, ry, rz);
-                node = t.skip[node];
-            } else {
-                if (t.first[node] >= 0) {
-                    addLeaf(s, t, t.first[node], rx, ry, rz, h);
-                }
-                node++;
+    public void addBelow(Immersion sum) {
+        new Walk(tree, sum).run(0);
+    }
+
+    /** Share of its area by which the area vector of a patch must be long: 1 for a flat one. */
+    private static final double FLAT = 0.9;
+
+    /** Adds to the sums what the surface encloses below the plane. */
+    private static final class Walk extends PlaneWalk {
+
+        private final Immersion s;
+        /** The reference, seen from the tree's origin. */
+        private final double rx;
+
+        private final double ry;
+        private final double rz;
+
+        Walk(MeshTree tree, Immersion s) {
+            super(tree, s.plane().up(), tree.cutHeight(s.plane()), isThickerThan(s.grainMm(), tree) ? s.grainMm() : 0);
+            this.s = s;
+            rx = s.rx - tree.originX;
+            ry = s.ry - tree.originY;
+            rz = s.rz - tree.originZ;
+        }
+
+        /** A body that is all walls is the small difference of its two sides, of which a rough answer would leave nothing. */
+        private static boolean isThickerThan(double grain, MeshTree tree) {
+            return 2 * Math.abs(tree.signedVolumeMm3()) > grain * tree.areaMm2();
+        }
+
+        /** V(r) = D − r·S/3 and M(r) = F + D r/4 − Tᵀr/3 − (r·S) r/12, then the moment taken about r itself. */
+        @Override
+        void node(int at, double share, double perMm) {
+            double[] nodes = tree.nodes;
+            int n = at + MeshTree.S;
+            double rs = rx * nodes[n] + ry * nodes[n + 1] + rz * nodes[n + 2];
+            double d = nodes[at + MeshTree.D];
+            double volume = d - rs / 3;
+            double own = d / 4 - rs / 12 - volume;
+            int f = at + MeshTree.F;
+            int m = at + MeshTree.T;
+            s.volume += share * volume;
+            s.mx += share * (nodes[f] + own * rx - (nodes[m] * rx + nodes[m + 3] * ry + nodes[m + 6] * rz) / 3);
+            s.my += share * (nodes[f + 1] + own * ry - (nodes[m + 1] * rx + nodes[m + 4] * ry + nodes[m + 7] * rz) / 3);
+            s.mz += share * (nodes[f + 2] + own * rz - (nodes[m + 2] * rx + nodes[m + 5] * ry + nodes[m + 8] * rz) / 3);
+            if (perMm > 0 && nodes[at + MeshTree.AREA] > 0) {
+                outline(at, perMm);
             }
         }
-    }
 
-    /** V(r) = D − r·S/3 and M(r) = F + D r/4 − Tᵀr/3 − (r·S) r/12, then the moment taken about r itself. */
-    private static void addWholeNode(Immersion s, double[] nodes, int at, double rx, double ry, double rz) {
-        double rs = rx * nodes[at + MeshTree.S] + ry * nodes[at + MeshTree.S + 1] + rz * nodes[at + MeshTree.S + 2];
-        double d = nodes[at + MeshTree.D];
-        double volume = d - rs / 3;
-        double own = d / 4 - rs / 12 - volume;
-        s.volume += volume;
-        int f = at + MeshTree.F;
-        int m = at + MeshTree.T;
-        s.mx += nodes[f] + own * rx - (nodes[m] * rx + nodes[m + 3] * ry + nodes[m + 6] * rz) / 3;
-        s.my += nodes[f + 1] + own * ry - (nodes[m + 1] * rx + nodes[m + 4] * ry + nodes[m + 7] * rz) / 3;
-        s.mz += nodes[f + 2] + own * rz - (nodes[m + 2] * rx + nodes[m + 5] * ry + nodes[m + 8] * rz) / 3;
-    }
+        /**
+         * A patch of the surface crosses the plane along up × S over its height, where the steepest line through its centroid
+         * meets the plane.
+         */
+        private void outline(int at, double perMm) {
+            double[] nodes = tree.nodes;
+            double area = nodes[at + MeshTree.AREA];
+            int n = at + MeshTree.S;
+            int m = at + MeshTree.AREA_M;
+            double x = nodes[m] / area - rx;
+            double y = nodes[m + 1] / area - ry;
+            double z = nodes[m + 2] / area - rz;
+            double su = s.ux * nodes[n] + s.uy * nodes[n + 1] + s.uz * nodes[n + 2];
+            double sv = s.vx * nodes[n] + s.vy * nodes[n + 1] + s.vz * nodes[n + 2];
+            double sw = nx * nodes[n] + ny * nodes[n + 1] + nz * nodes[n + 2];
+            double level = su * su + sv * sv;
+            if (level == 0) {
+                return;
+            }
+            double slide = (nx * x + ny * y + nz * z) * sw / level;
+            double u = s.ux * x + s.uy * y + s.uz * z + slide * su;
+            double v = s.vx * x + s.vy * y + s.vz * z + slide * sv;
+            double half = 0.5 * perMm;
+            s.waterline(1, u + half * sv, v - half * su, u - half * sv, v + half * su);
+        }
 
-    private static void addLeaf(Immersion s, MeshTree t, int firstTriangle, double rx, double ry, double rz, double h) {
-        double[] xyz = t.xyz;
-        int end = 3 * t.leafEnd(firstTriangle);
-        for (int k = 3 * firstTriangle; k < end; k += 3) {
-            int a = t.corners[k];
-            int b = t.corners[k + 1];
-            int c = t.corners[k + 2];
-            double da = s.nx * xyz[a] + s.ny * xyz[a + 1] + s.nz * xyz[a + 2] - h;
-            double db = s.nx * xyz[b] + s.ny * xyz[b + 1] + s.nz * xyz[b + 2] - h;
-            double dc = s.nx * xyz[c] + s.ny * xyz[c + 1] + s.nz * xyz[c + 2] - h;
-            TriangleCut.any(
-                    s,
-                    xyz[a] - rx,
-                    xyz[a + 1] - ry,
-                    xyz[a + 2] - rz,
-                    da,
-                    xyz[b] - rx,
-                    xyz[b + 1] - ry,
-                    xyz[b + 2] - rz,
-                    db,
-                    xyz[c] - rx,
-                    xyz[c + 1] - ry,
-                    xyz[c + 2] - rz,
-                    dc);
+        /** The two sides of a fin, or a sharp corner, are no patch: their area vectors cancel. */
+        @Override
+        boolean isOnePatch(int at) {
+            double[] nodes = tree.nodes;
+            int n = at + MeshTree.S;
+            double square = nodes[n] * nodes[n] + nodes[n + 1] * nodes[n + 1] + nodes[n + 2] * nodes[n + 2];
+            double least = FLAT * nodes[at + MeshTree.AREA];
+            return square >= least * least;
+        }
+
+        @Override
+        void leaf(int firstTriangle, int endTriangle) {
+            double[] xyz = tree.xyz;
+            int[] corners = tree.corners;
+            for (int k = 3 * firstTriangle; k < 3 * endTriangle; k += 3) {
+                int a = corners[k];
+                int b = corners[k + 1];
+                int c = corners[k + 2];
+                double da = height(a);
+                double db = height(b);
+                double dc = height(c);
+                if (da >= 0 && db >= 0 && dc >= 0) {
+                    continue;
+                }
+                TriangleCut.any(
+                        s,
+                        xyz[a] - rx,
+                        xyz[a + 1] - ry,
+                        xyz[a + 2] - rz,
+                        da,
+                        xyz[b] - rx,
+                        xyz[b + 1] - ry,
+                        xyz[b + 2] - rz,
+                        db,
+                        xyz[c] - rx,
+                        xyz[c + 1] - ry,
+                        xyz[c + 2] - rz,
+                        dc);
+            }
         }
     }
 }

@@ -14,7 +14,7 @@ import trimwright.mesh.TriangleMesh;
 public final class MeshTree {
 
     /** Doubles per node; the offsets below name them. */
-    static final int STRIDE = 26;
+    static final int STRIDE = 32;
 
     static final int BOX_X = 0;
     static final int BOX_Y = 1;
@@ -34,6 +34,10 @@ public final class MeshTree {
     static final int AREA = 22;
     /** Σ |s| m, m the triangle's centroid: three doubles. */
     static final int AREA_M = 23;
+    /** Middle of the box around the unit normals: three doubles. */
+    static final int NORMAL = 26;
+    /** Half the size of that box: three doubles. */
+    static final int NORMAL_HALF = 29;
 
     private static final int LEAF = 16;
 
@@ -93,10 +97,15 @@ public final class MeshTree {
         return Math.min(firstTriangle + LEAF, triangleCount());
     }
 
-    /** Height at which the plane cuts, seen from the tree's origin. */
-    double cutHeight(WaterPlane plane) {
+    /** Height of the plane, seen from the tree's origin. */
+    double height(WaterPlane plane) {
         Vector3D up = plane.up();
-        return plane.heightMm() - up.getX() * originX - up.getY() * originY - up.getZ() * originZ - lowering;
+        return plane.heightMm() - up.getX() * originX - up.getY() * originY - up.getZ() * originZ;
+    }
+
+    /** Height at which the plane cuts, seen from the tree's origin: a little lower ({@link TriangleCut#loweringMm}). */
+    double cutHeight(WaterPlane plane) {
+        return height(plane) - lowering;
     }
 
     static int leafSize() {

@@ -157,17 +157,27 @@ final class MeshTreeBuilder {
     }
 
     private void join(int at, int left, int right) {
+        joinBoxes(at + MeshTree.BOX_X, left + MeshTree.BOX_X, right + MeshTree.BOX_X);
+        joinBoxes(at + MeshTree.NORMAL, left + MeshTree.NORMAL, right + MeshTree.NORMAL);
+        for (int k = MeshTree.S; k < MeshTree.AREA_M + 3; k++) {
+            nodes[at + k] = nodes[left + k] + nodes[right + k];
+        }
+    }
+
+    /** Boxes stand as three middles and three half sizes. */
+    private void joinBoxes(int at, int left, int right) {
         for (int axis = 0; axis < 3; axis++) {
             double lowest = Math.min(
                     nodes[left + axis] - nodes[left + 3 + axis], nodes[right + axis] - nodes[right + 3 + axis]);
             double highest = Math.max(
                     nodes[left + axis] + nodes[left + 3 + axis], nodes[right + axis] + nodes[right + 3 + axis]);
-            nodes[at + axis] = 0.5 * (lowest + highest);
-            nodes[at + 3 + axis] = 0.5 * (highest - lowest);
+            put(at + axis, lowest, highest);
         }
-        for (int k = MeshTree.S; k < MeshTree.AREA_M + 3; k++) {
-            nodes[at + k] = nodes[left + k] + nodes[right + k];
-        }
+    }
+
+    private void put(int at, double lowest, double highest) {
+        nodes[at] = 0.5 * (lowest + highest);
+        nodes[at + 3] = 0.5 * (highest - lowest);
     }
 
     private void sumLeaf(int at, int firstTriangle) {
@@ -178,6 +188,12 @@ final class MeshTreeBuilder {
         double maxX = Double.NEGATIVE_INFINITY;
         double maxY = maxX;
         double maxZ = maxX;
+        double minNx = 1;
+        double minNy = 1;
+        double minNz = 1;
+        double maxNx = -1;
+        double maxNy = -1;
+        double maxNz = -1;
         for (int t = firstTriangle; t < end; t++) {
             int a = corners[3 * t];
             int b = corners[3 * t + 1];
@@ -222,16 +238,24 @@ final class MeshTreeBuilder {
             nodes[at + MeshTree.T + 7] += sz * gy;
             nodes[at + MeshTree.T + 8] += sz * gz;
             double area = Math.sqrt(sx * sx + sy * sy + sz * sz);
+            if (area > 0) {
+                minNx = Math.min(minNx, sx / area);
+                minNy = Math.min(minNy, sy / area);
+                minNz = Math.min(minNz, sz / area);
+                maxNx = Math.max(maxNx, sx / area);
+                maxNy = Math.max(maxNy, sy / area);
+                maxNz = Math.max(maxNz, sz / area);
+            }
             nodes[at + MeshTree.AREA] += area;
             nodes[at + MeshTree.AREA_M] += area * gx * (4.0 / 3);
             nodes[at + MeshTree.AREA_M + 1] += area * gy * (4.0 / 3);
             nodes[at + MeshTree.AREA_M + 2] += area * gz * (4.0 / 3);
         }
-        nodes[at + MeshTree.BOX_X] = 0.5 * (minX + maxX);
-        nodes[at + MeshTree.BOX_Y] = 0.5 * (minY + maxY);
-        nodes[at + MeshTree.BOX_Z] = 0.5 * (minZ + maxZ);
-        nodes[at + MeshTree.HALF_X] = 0.5 * (maxX - minX);
-        nodes[at + MeshTree.HALF_Y] = 0.5 * (maxY - minY);
-        nodes[at + MeshTree.HALF_Z] = 0.5 * (maxZ - minZ);
+        put(at + MeshTree.BOX_X, minX, maxX);
+        put(at + MeshTree.BOX_Y, minY, maxY);
+        put(at + MeshTree.BOX_Z, minZ, maxZ);
+        put(at + MeshTree.NORMAL, minNx, maxNx);
+        put(at + MeshTree.NORMAL + 1, minNy, maxNy);
+        put(at + MeshTree.NORMAL + 2, minNz, maxNz);
     }
 }

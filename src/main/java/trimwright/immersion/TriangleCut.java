@@ -143,19 +143,13 @@ final class TriangleCut {
         waterlineSegment(s, px, py, pz, qx, qy, qz);
     }
 
-    /** Adds a segment of the waterline, run so that the waterplane lies to its left seen from above: Green's theorem. */
+    /** Adds a segment of the waterline, run so that the waterplane lies to its left seen from above. */
     private static void waterlineSegment(
             Immersion s, double px, double py, double pz, double qx, double qy, double qz) {
         double u1 = s.ux * px + s.uy * py + s.uz * pz;
         double v1 = s.vx * px + s.vy * py + s.vz * pz;
         double u2 = s.ux * qx + s.uy * qy + s.uz * qz;
         double v2 = s.vx * qx + s.vy * qy + s.vz * qz;
-        double cross = u1 * v2 - u2 * v1;
-        s.area += cross * 0.5;
-        s.areaU += cross * (u1 + u2) * (1.0 / 6);
-        s.areaV += cross * (v1 + v2) * (1.0 / 6);
-        s.areaUu += cross * (u1 * u1 + u1 * u2 + u2 * u2) * (1.0 / 12);
-        s.areaVv += cross * (v1 * v1 + v1 * v2 + v2 * v2) * (1.0 / 12);
-        s.areaUv += cross * (2 * (u1 * v1 + u2 * v2) + u1 * v2 + u2 * v1) * (1.0 / 24);
+        s.waterline(1, u1, v1, u2, v2);
     }
 }

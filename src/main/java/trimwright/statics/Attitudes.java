@@ -2,6 +2,7 @@ package trimwright.statics;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
@@ -11,14 +12,21 @@ import trimwright.immersion.WaterPlane;
 /**
  * Finds every attitude in which a boat can rest. The energy, its slope and its curvature are taken in directions spread over the whole
  * sphere; she then settles from each direction that is lower than its neighbours, or whose own curvature foretells a rest
- * within about a neighbour's distance. Equal ends are merged.
+ * within about a neighbour's distance. All that is done with rough sums, which cost a fraction; from where it ends she settles exactly. Equal ends
+ * are merged.
  */
 final class Attitudes {
 
     /** Ends nearer than this are one, rad. */
     private static final double SAME = 1e-3;
-    /** Share of the weight that may be missing while looking round. */
-    private static final double ROUGH = 1e-3;
+    /** Share of the weight that may be missing while looking round; the energy is then corrected for it. */
+    private static final double ROUGH = 0.05;
+
+    /** How far from where it was foretold a rest is looked for, rad. */
+    private static final double NEAR = 2 * Sphere.SPACING;
+
+    /** Where to begin, and how far from there to look. */
+    private record Start(WaterPlane plane, double farthest) {}
 
     private Attitudes() {}
 
@@ -30,8 +38,9 @@ final class Attitudes {
      */
     static List<Equilibrium> of(Condition condition, List<Equilibrium> known) {
         List<Equilibrium> found = new ArrayList<>(known);
-        for (WaterPlane start : starts(condition)) {
-            Equilibrium rest = Balance.settle(condition, start);
+        Condition rough = condition.roughly();
+        for (Equilibrium near : settled(rough, starts(rough))) {
+            Equilibrium rest = Balance.settle(condition, near.plane());
             if (found.stream().noneMatch(other -> same(other, rest))) {
                 found.add(rest);
             }
@@ -42,6 +51,21 @@ final class Attitudes {
         return List.copyOf(distinct);
     }
 
+    /** Where the starts lead to, without those that find no rest near by though they foretold one. */
+    private static List<Equilibrium> settled(Condition condition, List<Start> starts) {
+        List<Equilibrium> found = new ArrayList<>();
+        for (Start start : starts) {
+            Balance.Rest rest = Balance.restNear(condition, start.plane(), start.farthest());
+            if (start.farthest() == Math.PI || rest.found()) {
+                Equilibrium end = rest.equilibrium();
+                if (found.stream().noneMatch(other -> same(other, end))) {
+                    found.add(end);
+                }
+            }
+        }
+        return found;
+    }
+
     private static double upright(Equilibrium e) {
         return e.plane().up().getZ();
     }
@@ -50,18 +74,23 @@ final class Attitudes {
         return Vector3D.angle(a.plane().up(), b.plane().up()) < SAME;
     }
 
-    private static List<WaterPlane> starts(Condition condition) {
+    private static List<Start> starts(Condition condition) {
         Sphere sphere = new Sphere();
         Trial[] trials = lookRound(condition, sphere);
-        List<WaterPlane> starts = new ArrayList<>();
+        double[] energies = Arrays.stream(trials)
+                .mapToDouble(t -> t.energyAfloat(condition.middleMm(), condition.densityGPerMm3()))
+                .toArray();
+        List<Start> starts = new ArrayList<>();
         for (int i = 0; i < trials.length; i++) {
-            double own = trials[i].potentialHeightMm();
             boolean lowest = true;
             for (int n : sphere.neighbours(i)) {
-                lowest &= own <= trials[n].potentialHeightMm();
+                lowest &= energies[i] <= energies[n];
             }
-            if (lowest || foretellsRest(trials[i])) {
-                starts.add(trials[i].plane());
+            if (lowest) {
+                starts.add(new Start(trials[i].plane(), Math.PI));
+            } else if (foretellsRest(trials[i])) {
+                // Where it leads to farther away there are other starts.
+                starts.add(new Start(trials[i].plane(), NEAR));
             }
         }
         return starts;

@@ -21,26 +21,36 @@ final class Balance {
     private static final double FIRST_RADIUS = 0.1;
     private static final double MOST_RADIUS = 0.3;
     private static final double LEAST_RADIUS = 1e-14;
+    /** The same for rough sums, whose slopes and energies do not agree to the last. */
+    private static final double ROUGH_REST = 1e-5;
+
+    private static final double ROUGH_LEAST_RADIUS = 3e-3;
     private static final int MOST_STEPS = 300;
 
     private final Condition condition;
     private final double weight;
     private final double length;
     private final double noise;
+    private final double rest;
+    private final double leastRadius;
     private final boolean listHeld;
+    private final double farthest;
 
     private Trial trial;
     private double energy;
     private double radius;
     private int cuts;
 
-    private Balance(Condition condition, boolean listHeld) {
+    private Balance(Condition condition, boolean listHeld, double farthest) {
         this.condition = condition;
         this.listHeld = listHeld;
+        this.farthest = farthest;
         weight = condition.massG();
         length = condition.lengthMm();
         // Rounding in the sums, as an energy: differences below it say nothing.
         noise = 1e-13 * weight * length;
+        rest = condition.isRough() ? ROUGH_REST : REST;
+        leastRadius = condition.isRough() ? ROUGH_LEAST_RADIUS : LEAST_RADIUS;
     }
 
     /**
@@ -54,7 +64,16 @@ final class Balance {
 
     /** The same, with {@code before} to lend its tank levels as a first guess; it may be null. */
     static Rest rest(Condition condition, WaterPlane start, Trial before) {
-        return new Balance(condition, false).run(start, before);
+        return new Balance(condition, false, Math.PI).run(start, before);
+    }
+
+    /**
+     * The same, but given up when she turns too far from where she starts.
+     *
+     * @param farthest angle, rad
+     */
+    static Rest restNear(Condition condition, WaterPlane start, double farthest) {
+        return new Balance(condition, false, farthest).run(start, null);
     }
 
     /**
@@ -63,7 +82,7 @@ final class Balance {
      * @param before a trial near by, to lend its tank levels; may be null
      */
     static Rest restHeld(Condition condition, WaterPlane start, Trial before) {
-        return new Balance(condition, true).run(start, before);
+        return new Balance(condition, true, Math.PI).run(start, before);
     }
 
     /**
@@ -96,14 +115,17 @@ final class Balance {
             if (found) {
                 break;
             }
+            if (farthest < Math.PI && Vector3D.angle(trial.plane().up(), start.up()) > farthest) {
+                break;
+            }
             Trial candidate = evaluate(trial.turned(turn.x, turn.y), trial);
             if (!consider(candidate, turn)) {
-                if (radius < LEAST_RADIUS) {
+                if (radius < leastRadius) {
                     break;
                 }
-                if (Math.abs(trial.force) > REST * weight) {
+                if (Math.abs(trial.force) > rest * weight) {
                     // A small waterplane lets a little force foretell a large rise, which no smaller turn would mend.
-                    putHeightRight(REST);
+                    putHeightRight(rest);
                 }
             }
         }
@@ -128,8 +150,8 @@ final class Balance {
     }
 
     private boolean atRest(double leastMm) {
-        return Math.abs(trial.force) <= REST * weight
-                && moment(trial) <= REST * weight * length
+        return Math.abs(trial.force) <= rest * weight
+                && moment(trial) <= rest * weight * length
                 && leastMm > -RIDGE * length;
     }
 

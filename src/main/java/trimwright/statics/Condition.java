@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
 import trimwright.boat.Part;
@@ -121,6 +122,16 @@ public final class Condition {
         return new Condition(boat, pieces, displacement.with(room), more, dryMassG, dryMomentGmm);
     }
 
+    /** The same boat, her volumes below a plane summed roughly and fast: for looking round before the exact answer. */
+    Condition roughly() {
+        return new Condition(boat, pieces, displacement.roughly(), tanks, dryMassG, dryMomentGmm);
+    }
+
+    /** Whether volumes are summed roughly. */
+    boolean isRough() {
+        return displacement.grainMm() > 0;
+    }
+
     private Condition with(Boat otherBoat, List<TankWater> otherTanks) {
         return new Condition(otherBoat, pieces, displacement, otherTanks, dryMassG, dryMomentGmm);
     }
@@ -193,14 +204,27 @@ public final class Condition {
 
     /** The plane in this direction below which a volume lies, between nothing and everything, mm³. */
     public WaterPlane planeAbove(double immersedMm3, WaterPlane direction) {
-        return LevelSearch.plane(
-                        direction,
-                        this::below,
-                        immersedMm3,
-                        bottomMm(direction.up()),
-                        topMm(direction.up()),
-                        Double.NaN)
+        return levelAbove(immersedMm3, direction, this::below, Double.NaN, LevelSearch.TOLERANCE)
                 .plane();
+    }
+
+    /**
+     * The sums below the plane in this direction below which a volume lies, between nothing and everything, mm³.
+     *
+     * @param below the sums below a plane, so that the caller can count
+     * @param guessMm a height to start from; NaN for none
+     * @param tolerance share of the volume that may be missing
+     */
+    Immersion levelAbove(
+            double immersedMm3,
+            WaterPlane direction,
+            Function<WaterPlane, Immersion> below,
+            double guessMm,
+            double tolerance) {
+        // The box around her is a bracket that costs nothing; her highest point would take a search of its own.
+        double middle = direction.up().dotProduct(middleMm());
+        double reach = displacement.reachMm(direction.up());
+        return LevelSearch.plane(direction, below, immersedMm3, middle - reach, middle + reach, guessMm, tolerance);
     }
 
     /** Water that stands in free-flooding rooms above the level outside, g. */

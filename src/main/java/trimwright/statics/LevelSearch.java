@@ -11,7 +11,9 @@ import trimwright.immersion.WaterPlane;
  */
 final class LevelSearch {
 
-    private static final double TOLERANCE = 1e-13;
+    /** Share of the volume wanted that may be missing where nothing else is said. */
+    static final double TOLERANCE = 1e-13;
+
     private static final int MOST_STEPS = 200;
 
     private LevelSearch() {}

@@ -96,14 +96,8 @@ final class Trial {
             double guessMm,
             double tolerance,
             Trial before) {
-        Immersion sums = LevelSearch.plane(
-                direction,
-                below,
-                condition.massG() / condition.densityGPerMm3(),
-                condition.bottomMm(direction.up()),
-                condition.topMm(direction.up()),
-                guessMm,
-                tolerance);
+        double volume = condition.massG() / condition.densityGPerMm3();
+        Immersion sums = condition.levelAbove(volume, direction, below, guessMm, tolerance);
         return of(condition, sums, before);
     }
 
@@ -130,6 +124,12 @@ final class Trial {
         double centre = up.dotProduct(centreOfGravity.subtract(fixed));
         double buoyant = densityGPerMm3 * up.dotProduct(sums.momentMm4());
         return -buoyant + massG * (centre - height);
+    }
+
+    /** The energy that is left, to second order, when she rises or sinks until she carries her weight, g·mm. */
+    double energyAfloat(Vector3D fixed, double densityGPerMm3) {
+        double energy = energyAbout(fixed, densityGPerMm3);
+        return curveHeight > 0 ? energy - 0.5 * force * force / curveHeight : energy;
     }
 
     /** e = n · (G − B), mm. */
