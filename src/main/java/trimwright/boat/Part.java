@@ -19,6 +19,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * @param fill how full a tank is, 0…1; 0 for everything else
  * @param softness how it gives way to the water with depth and time
  * @param fixed whether it stays as it is; lead or foam that is not may be moved or taken out by a ballast plan
+ * @param margins how far what is said here may be off
  */
 public record Part(
         String id,
@@ -32,7 +33,8 @@ public record Part(
         boolean mirror,
         double fill,
         Softness softness,
-        boolean fixed) {
+        boolean fixed,
+        Margins margins) {
 
     public Part {
         Objects.requireNonNull(id, "id");
@@ -72,7 +74,8 @@ public record Part(
                 mirror,
                 fill,
                 Softness.NONE,
-                true);
+                true,
+                Margins.USUAL);
     }
 
     public boolean isTank() {
@@ -102,25 +105,31 @@ public record Part(
                 mirror,
                 fill,
                 softness,
-                fixed);
+                fixed,
+                margins);
     }
 
     /** The same part with another fill. */
     public Part withFill(double newFill) {
-        return with(newFill, softness, fixed);
+        return with(newFill, softness, fixed, margins);
     }
 
     /** The same part giving way to the water. */
     public Part withSoftness(Softness other) {
-        return with(fill, other, fixed);
+        return with(fill, other, fixed, margins);
     }
 
     /** The same part, which a ballast plan may move or take out. */
     public Part loose() {
-        return with(fill, softness, false);
+        return with(fill, softness, false, margins);
     }
 
-    private Part with(double newFill, Softness newSoftness, boolean newFixed) {
+    /** The same part with other margins. */
+    public Part withMargins(Margins other) {
+        return with(fill, softness, fixed, other);
+    }
+
+    private Part with(double newFill, Softness newSoftness, boolean newFixed, Margins newMargins) {
         return new Part(
                 id,
                 kind,
@@ -133,6 +142,7 @@ public record Part(
                 mirror,
                 newFill,
                 newSoftness,
-                newFixed);
+                newFixed,
+                newMargins);
     }
 }

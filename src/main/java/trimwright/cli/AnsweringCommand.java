@@ -45,7 +45,7 @@ abstract class AnsweringCommand extends AbstractCommand {
         return answer.json().list("findings", FindingJson.of(answer.findings()));
     }
 
-    private static String text(Answer answer) {
+    static String text(Answer answer) {
         Page page = new Page();
         answer.tell(page);
         if (!answer.findings().isEmpty()) {

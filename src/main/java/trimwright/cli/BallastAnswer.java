@@ -84,27 +84,9 @@ record BallastAnswer(
                         : "move it " + Numbers.mm(Math.abs(s.shiftMm())) + (s.shiftMm() > 0 ? " forward." : " aft."))));
         page.heading("Cut list");
         double[] ends = ends();
-        PlanWords.cutList(plan.pieces(), ends[0], ends[1]).forEach(page::point);
-        plan.removals()
-                .forEach((id, share) -> page.point(
-                        share == 1
-                                ? "take out " + id + " (" + Numbers.g(removedG(id, share)) + ")"
-                                : "take " + Numbers.g(removedG(id, share)) + " out of " + id + " ("
-                                        + Numbers.fixed(100 * share, 0) + " % of it), from both its ends alike"));
-        plan.moves()
-                .forEach((id, mm) ->
-                        page.point("move " + id + " " + Numbers.mm(Math.abs(mm)) + (mm > 0 ? " forward" : " aft")));
+        PlanWords.changes(request.boat(), plan, ends[0], ends[1]).forEach(page::point);
         tellState(page);
         tellWorth(page);
-    }
-
-    private double removedG(String id, double share) {
-        Part part = request.boat().part(id).orElseThrow();
-        return share
-                * request.boat().pieces().stream()
-                        .filter(p -> p.part().equals(part))
-                        .mapToDouble(Piece::massG)
-                        .sum();
     }
 
     private void tellState(Page page) {
@@ -271,7 +253,7 @@ record BallastAnswer(
             taken.add(new JsonObject()
                     .text("id", e.getKey())
                     .number("share", e.getValue())
-                    .number("massG", removedG(e.getKey(), e.getValue())));
+                    .number("massG", PlanWords.removedG(request.boat(), e.getKey(), e.getValue())));
         }
         json.list("takenOut", taken);
         List<JsonObject> moved = new ArrayList<>();

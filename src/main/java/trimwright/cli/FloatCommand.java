@@ -9,6 +9,7 @@ import trimwright.boat.Boat;
 import trimwright.file.LoadedBoat;
 import trimwright.finding.Finding;
 import trimwright.immersion.WaterPlane;
+import trimwright.plan.pool.Tolerance;
 import trimwright.report.FloatVerdict;
 import trimwright.report.picture.BoatPicture;
 import trimwright.report.picture.Pictures;
@@ -20,6 +21,10 @@ import trimwright.statics.FlotationFindings;
 final class FloatCommand extends BoatCommand {
 
     private static final int PICTURE_WIDTH_PX = 1600;
+    private static final int USUAL_DRAWS = 2000;
+    private static final int FEWEST_DRAWS = 100;
+    private static final int MOST_DRAWS = 100_000;
+    private static final double MOST_SEED = 1e9;
 
     private final OptionSpec picture = option(
             1,
@@ -28,6 +33,15 @@ final class FloatCommand extends BoatCommand {
             Path.class,
             "Draw her as she lies, from the side and from ahead, into a new file.");
     private final OptionSpec overwrite = flag(2, "--overwrite", "Replace that file if it is there.");
+
+    private final OptionSpec tolerance = flag(
+            3,
+            "--tolerance",
+            "Also how far all that may be off, from how far each part may be (plusMinus in the boat file).");
+    private final OptionSpec draws =
+            number(4, "--draws", "N", "With --tolerance: how many boats are drawn, 100 to 100000. Without it, 2000.");
+    private final OptionSpec seed =
+            number(5, "--seed", "N", "With --tolerance: a whole number that the draws begin from. Without it, 1.");
 
     FloatCommand() {
         super(
@@ -38,6 +52,7 @@ final class FloatCommand extends BoatCommand {
                 "  trimwright float heron.boat.json",
                 "  trimwright float heron.boat.json --water sea --fill mbt=0.5",
                 "  trimwright float heron.boat.json --picture heron.png",
+                "  trimwright float heron.boat.json --tolerance",
                 "  trimwright float heron.boat.json --json",
                 "",
                 Cautions.HELP);
@@ -53,7 +68,28 @@ final class FloatCommand extends BoatCommand {
         }
         List<Finding> findings = Stream.concat(FlotationFindings.of(flotation).stream(), loaded.findings().stream())
                 .toList();
-        return new FloatAnswer(flotation, findings);
+        return new FloatAnswer(flotation, tolerance(flotation), findings);
+    }
+
+    private Optional<Tolerance> tolerance(Flotation flotation) {
+        Double many = within(draws, FEWEST_DRAWS, MOST_DRAWS, "boats");
+        Double start = within(seed, -MOST_SEED, MOST_SEED, "");
+        if (!isGiven(tolerance)) {
+            if (many != null || start != null) {
+                throw misuse("--draws and --seed go with --tolerance.");
+            }
+            return Optional.empty();
+        }
+        int count = many == null ? USUAL_DRAWS : whole(draws, many);
+        long from = start == null ? 1 : whole(seed, start);
+        return Optional.of(Tolerance.of(flotation.condition().boat(), count, from));
+    }
+
+    private int whole(OptionSpec option, double value) {
+        if (value != Math.rint(value)) {
+            throw misuse(option.longestName() + " takes a whole number, found " + value + ".");
+        }
+        return (int) value;
     }
 
     private static BoatPicture.Scene scene(Flotation flotation) {

@@ -19,6 +19,7 @@ final class Trimwright implements Callable<Integer> {
                 new RightingCommand(),
                 new BallastCommand(),
                 new SeatCommand(),
+                new PoolCommand(),
                 new ViewCommand(door),
                 new CompletionCommand());
         AbstractCommand.addHelp(spec);

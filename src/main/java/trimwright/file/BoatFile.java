@@ -84,7 +84,8 @@ public final class BoatFile {
         return copies.make();
     }
 
-    private static byte[] bytes(Path path) {
+    /** The bytes of a file; one more than the most where it is longer. */
+    static byte[] bytes(Path path) {
         Place file = new Place.InFile(path.toString());
         if (!Files.exists(path)) {
             throw new UnusableInputException(Finding.of(Code.FILE_MISSING, file));

@@ -76,7 +76,7 @@ final class BoatReader {
         return new UnusableInputException(findings);
     }
 
-    private static void checkVersion(Fields boat) {
+    static void checkVersion(Fields boat) {
         List<Integer> allowed = List.of(BoatFile.VERSION);
         if (!boat.hasOrMeans("version")) {
             boat.report(Code.VERSION_MISSING, "allowed", allowed);
@@ -85,7 +85,7 @@ final class BoatReader {
         }
     }
 
-    private static Optional<Water> water(Fields water) {
+    static Optional<Water> water(Fields water) {
         boolean outright = water.has("densityGPerCm3");
         if (outright && water.hasAny(List.of("temperatureC", "salinityGPerKg"))) {
             water.report(Code.KEYS_EXCLUDE, "found", water.present(Keys.WATER));
@@ -134,7 +134,7 @@ final class BoatReader {
     }
 
     /** @param first the first object of each id so far */
-    private static void reportIfAgain(Fields object, Optional<String> id, Map<String, Fields> first) {
+    static void reportIfAgain(Fields object, Optional<String> id, Map<String, Fields> first) {
         Fields before = id.isPresent() ? first.putIfAbsent(id.get(), object) : null;
         if (before != null) {
             object.reportAt("id", Code.ID_DUPLICATE, "found", id.get(), "firstAt", before.at("id"));

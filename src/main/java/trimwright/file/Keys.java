@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import trimwright.boat.Kind;
+import trimwright.boat.pool.Quantity;
 
 /**
  * Every key of the boat file, version 1. One table for the reader, for the suggestions after a mistyped key and for the
@@ -25,6 +27,14 @@ final class Keys {
 
     static final List<String> DIVE = List.of("order", "schedule");
     static final List<String> DIVE_STATE = List.of("fills");
+
+    static final List<String> POOL = List.of("version", "name", "date", "readings");
+    static final List<String> READING = List.of("id", "fills", "water", "added", "moved", "seen");
+    static final List<String> ADDED = List.of("massG", "centreMm", "densityGPerCm3");
+    static final List<String> MOVED = List.of("massG", "byMm");
+
+    /** How far what is said of a part may be off. */
+    static final List<String> PLUS_MINUS = List.of("massG", "placeMm", "volumePercent");
 
     /** The keys that say how a part gives way to the water. */
     static final List<String> SOFTNESS = List.of("compressionPercentPerM", "softFoam", "uptakePercent");
@@ -66,7 +76,18 @@ final class Keys {
         PART.put("compressionPercentPerM", material);
         PART.put("softFoam", EnumSet.of(Kind.FOAM));
         PART.put("uptakePercent", material);
+        PART.put("plusMinus", all);
         PART.put("fixed", EnumSet.of(Kind.BALLAST, Kind.FOAM));
+    }
+
+    /** The keys of something that was seen: where, one quantity, and how far it may be off. */
+    static List<String> seen() {
+        return Stream.of(
+                        Stream.of("at", "atMm"),
+                        Stream.of(Quantity.values()).map(Quantity::key),
+                        Stream.of(Quantity.values()).map(Quantity::errorKey).distinct())
+                .flatMap(keys -> keys)
+                .toList();
     }
 
     private Keys() {}

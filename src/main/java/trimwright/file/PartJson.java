@@ -7,6 +7,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.BarShape;
 import trimwright.boat.BoxShape;
 import trimwright.boat.HullBuild;
+import trimwright.boat.Margins;
 import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
 import trimwright.boat.Shape;
@@ -45,6 +46,12 @@ public final class PartJson {
         softness.uptakePercent().ifPresent(percent -> node.put("uptakePercent", percent));
         if (!part.fixed()) {
             node.put("fixed", false);
+        }
+        if (!part.margins().equals(Margins.USUAL)) {
+            ObjectNode margins = node.putObject("plusMinus");
+            part.margins().massG().ifPresent(g -> margins.put("massG", g));
+            part.margins().placeMm().ifPresent(mm -> margins.put("placeMm", mm));
+            part.margins().volumePercent().ifPresent(percent -> margins.put("volumePercent", percent));
         }
         return node;
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.HullBuild;
 import trimwright.boat.Kind;
+import trimwright.boat.Margins;
 import trimwright.boat.Part;
 import trimwright.boat.Shape;
 import trimwright.boat.Softness;
@@ -113,13 +114,17 @@ final class PartReader {
             requireMass();
             Softness softness = softness();
             boolean fixed = !takes("fixed") || !fields.has("fixed") || fields.flag("fixed");
+            Margins margins = fields.object("plusMinus", Keys.PLUS_MINUS)
+                    .map(PartReader::margins)
+                    .orElse(Margins.USUAL);
             // A mesh that cannot be read is reported about its own file, not here.
             boolean unread = ShapeReader.isGiven(fields) && shape.isEmpty();
             if (fields.hasErrors() || unread) {
                 return Optional.empty();
             }
             return Optional.of(new Part(
-                    id.get(), kind, shape, hullBuild, massG, density, centre, inside, mirror, fill, softness, fixed));
+                    id.get(), kind, shape, hullBuild, massG, density, centre, inside, mirror, fill, softness, fixed,
+                    margins));
         }
 
         /** How the part gives way to the water; one that stands inside another does not meet it. */
@@ -200,6 +205,13 @@ final class PartReader {
                 fields.report(Code.MASS_MISSING, "kind", kind.word(), "needsOneOf", List.of("massG", computedFrom));
             }
         }
+    }
+
+    private static Margins margins(Fields margins) {
+        return new Margins(
+                margins.number("massG", Range.MASS_G),
+                margins.number("placeMm", Range.from(0, Range.FAR_MM)),
+                margins.number("volumePercent", Range.from(0, 100)));
     }
 
     private static Optional<HullBuild.Infill> infill(Fields infill) {

@@ -393,6 +393,22 @@ public enum Code {
     /** Fills on the command line that a dive does not use: {@code found} (list). */
     DIVE_FILLS_UNUSED(Severity.NOTE),
 
+    // The pool test
+    /** How far a reading may be off, in a unit that the reading has not: {@code key}, {@code quantity}, {@code allowed}. */
+    POOL_ERROR_IN_OTHER_UNIT(Severity.ERROR),
+    /** Read at the painted line of a boat that has none. */
+    POOL_NO_LINE(Severity.ERROR),
+    /** A point for a quantity that is read at none: {@code key}, {@code quantity}. */
+    POOL_POINT_UNUSED(Severity.ERROR),
+    /** In the state of a reading she sinks by {@code deficitG}, so that nothing afloat can be read: {@code reading}. */
+    POOL_READING_SINKS(Severity.ERROR),
+    /** She does not sink in the state of a reading, so that nothing hangs on the scale: {@code reading}, {@code liftG}. */
+    POOL_NOTHING_HANGS(Severity.ERROR),
+    /** A reading that all others speak against: {@code reading}, {@code quantity}, {@code times} its error. */
+    POOL_OUTLIER(Severity.WARNING),
+    /** All readings together are further from the boat than their errors allow: {@code chiSquare}, {@code count}, {@code chancePercent}. */
+    POOL_CONTRADICTION(Severity.WARNING),
+
     // The ballast plan and the seat
     /** There is no painted line to plan for. */
     PLAN_WITHOUT_LINE(Severity.ERROR),

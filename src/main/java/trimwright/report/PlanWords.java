@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
 import trimwright.boat.Part;
+import trimwright.boat.Piece;
 import trimwright.plan.Aim;
+import trimwright.plan.BallastPlan;
 import trimwright.plan.Miss;
 import trimwright.plan.WayOut;
 
@@ -36,6 +39,36 @@ public final class PlanWords {
             lines.add(line(piece, twin != null, sternXMm, keelZMm));
         }
         return lines;
+    }
+
+    /**
+     * Everything that a plan changes, as lines: pieces to add, what to take out, what to move.
+     *
+     * @param boat the boat as she is
+     */
+    public static List<String> changes(Boat boat, BallastPlan plan, double sternXMm, double keelZMm) {
+        List<String> lines = new ArrayList<>(cutList(plan.pieces(), sternXMm, keelZMm));
+        plan.removals().forEach((id, share) -> {
+            String grams = Numbers.g(removedG(boat, id, share));
+            lines.add(
+                    share == 1
+                            ? "take out " + id + " (" + grams + ")"
+                            : "take " + grams + " out of " + id + " (" + Numbers.fixed(100 * share, 0)
+                                    + " % of it), from both its ends alike");
+        });
+        plan.moves()
+                .forEach((id, mm) ->
+                        lines.add("move " + id + " " + Numbers.mm(Math.abs(mm)) + (mm > 0 ? " forward" : " aft")));
+        return lines;
+    }
+
+    /** Mass of a share of a part, of all its pieces. */
+    public static double removedG(Boat boat, String id, double share) {
+        return share
+                * boat.pieces().stream()
+                        .filter(p -> p.part().id().equals(id))
+                        .mapToDouble(Piece::massG)
+                        .sum();
     }
 
     private static String line(Part piece, boolean pair, double sternX, double keelZ) {

@@ -69,6 +69,15 @@ public record RightingCurve(
                 : Optional.empty();
     }
 
+    /**
+     * The lever at one list, afloat with the fills that the condition states.
+     *
+     * @return mm; empty when she sinks or no trim is stable there
+     */
+    public static Optional<Double> leverMm(Condition condition, double heelDeg) {
+        return Flotation.floats(condition) ? RightingSearch.leverMm(condition, heelDeg) : Optional.empty();
+    }
+
     /** Everything under water and the tanks full; the lever is that of B above G, whatever the depth. */
     public static RightingCurve submerged(Condition condition, double stepDeg) {
         return SubmergedLevers.of(condition, stepDeg);

@@ -46,6 +46,11 @@ final class RightingSearch {
         restHeel = heel(equilibrium);
     }
 
+    static Optional<Double> leverMm(Condition condition, double heelDeg) {
+        Trial rest = Balance.rest(condition, Balance.upright(condition), null).trial();
+        return HeldList.held(condition, Math.toRadians(heelDeg), rest).map(RightingSearch::gz);
+    }
+
     /** Of two equal rests the one to starboard, so that the starboard side is the one she leans to. */
     private Trial starboardOne(Trial settled) {
         double heelDeg = Math.toDegrees(heel(settled));

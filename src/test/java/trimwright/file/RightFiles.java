@@ -34,6 +34,8 @@ final class RightFiles {
             part("\"kind\": \"foam\", \"massG\": 10, \"softFoam\": false, \"compressionPercentPerM\": 0.03, " + BOX),
             part("\"kind\": \"foam\", \"massG\": 10, \"fixed\": false, " + BOX),
             part("\"kind\": \"ballast\", \"massG\": 10, \"fixed\": true, " + BOX),
+            part("\"kind\": \"ballast\", \"massG\": 10, \"plusMinus\": {\"massG\": 2, \"placeMm\": 0}, " + BOX),
+            part("\"kind\": \"foam\", \"massG\": 10, \"plusMinus\": {\"volumePercent\": 5}, " + BOX),
             part("\"kind\": \"air\", \"mirror\": true, " + BOX),
             part("\"kind\": \"tank\", " + BOX, "\"dive\": {\"order\": [[\"it\"]]}"),
             part(

@@ -1,0 +1,57 @@
+package trimwright.report;
+
+import trimwright.boat.pool.Quantity;
+import trimwright.plan.pool.Figure;
+import trimwright.plan.pool.NextReading;
+
+/** Figures, readings and what to read next, in words. */
+public final class PoolWords {
+
+    private PoolWords() {}
+
+    /** A figure as it stands in a table. */
+    public static String of(Figure figure) {
+        return switch (figure) {
+            case MASS -> "weight without tank water";
+            case G_AHEAD -> "G, x";
+            case G_TO_PORT -> "G, y";
+            case G_UP -> "G, z";
+            case BOW -> "water above the paint, bow";
+            case STERN -> "water above the paint, stern";
+            case LIST -> "list, + to starboard";
+            case TRIM -> "trim, + bow up";
+            case GM -> "GM across, surfaced";
+            case BG_DIVED -> "B above G, dived";
+            case TRIM_DIVED -> "trim dived, + bow up";
+            case RESIDUAL -> "buoyancy left, dived";
+        };
+    }
+
+    /** What was read, as it stands in a table. */
+    public static String of(Quantity quantity) {
+        return switch (quantity) {
+            case WATER_ABOVE -> "water above the point";
+            case FREEBOARD -> "point above the water";
+            case LIST -> "list, + to starboard";
+            case TRIM -> "trim, + bow up";
+            case HANGING -> "hangs on the scale";
+            case RESTS_AT -> "rests on either side at";
+            case ROLL -> "a roll, over and back";
+        };
+    }
+
+    /** What to do next, as an order. */
+    public static String of(NextReading next) {
+        return switch (next.kind()) {
+            case LINE_SURFACED -> "read the line at bow and stern, tanks empty";
+            case LIST_SURFACED -> "read the list, tanks empty";
+            case WEIGHT_MOVED_ACROSS ->
+                "move " + Numbers.g(next.massG()) + " across by " + Numbers.fixed(next.wayMm(), 0)
+                        + " mm and read the list";
+            case LINE_DIVED -> "fill the tanks and read the line at bow and stern";
+            case WEIGHED_DIVED ->
+                "fill the tanks, lay " + Numbers.g(next.massG()) + " on her and hang her from a scale under water";
+            case ROLL_TIMED -> "time a roll, over and back";
+        };
+    }
+}

@@ -1,0 +1,213 @@
+package trimwright.plan.pool;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.junit.jupiter.api.Test;
+import trimwright.boat.Boat;
+import trimwright.boat.pool.PoolTest;
+import trimwright.boat.pool.Quantity;
+import trimwright.boat.pool.Reading;
+import trimwright.boat.pool.Sighting;
+import trimwright.boat.pool.WeightMoved;
+import trimwright.finding.Code;
+import trimwright.statics.Condition;
+
+class PoolEstimateTest {
+
+    private static final int BOATS = 200;
+
+    private static PoolEstimate estimate(Boat boat, List<Reading> readings) {
+        return PoolEstimate.of(boat, new PoolTest("test", "", readings));
+    }
+
+    /**
+     * Boats with errors drawn from their margins, read with errors drawn from those of the readings: figures are recovered within the stated
+     * uncertainty, 68 % of them within one standard deviation and 95 % within two, and the chi-square of the fit has as many
+     * degrees of freedom as there are readings (linear least squares with priors).
+     */
+    @Test
+    void intervalsHoldTheTruthAsOftenAsTheySay() {
+        Boat boat = PoolBoats.boat();
+        List<Unknown> unknowns = Unknown.of(boat);
+        Random random = new Random(20261126);
+        Map<Figure, int[]> within = new EnumMap<>(Figure.class);
+        double chi = 0;
+        int sightings = 0;
+        int unlikely = 0;
+        for (int n = 0; n < BOATS; n++) {
+            double[] errors =
+                    unknowns.stream().mapToDouble(u -> random.nextGaussian()).toArray();
+            Boat truth = Corrections.applied(boat, unknowns, errors);
+            PoolEstimate found = estimate(boat, PoolBoats.seenOf(truth, PoolBoats.plan(), random));
+            double[] true_ = Figure.all(Condition.of(truth));
+            for (Map.Entry<Figure, PoolEstimate.Known> e : found.figures().entrySet()) {
+                double z = (e.getValue().after() - true_[e.getKey().ordinal()])
+                        / e.getValue().afterError();
+                int[] count = within.computeIfAbsent(e.getKey(), f -> new int[2]);
+                count[0] += Math.abs(z) < 1 ? 1 : 0;
+                count[1] += Math.abs(z) < 2 ? 1 : 0;
+            }
+            chi += found.chiSquare();
+            sightings = found.sightings().size();
+            unlikely += found.chance() < 0.05 ? 1 : 0;
+        }
+        assertEquals(Figure.values().length, within.size());
+        within.forEach((figure, count) -> {
+            // 200 draws scatter by 3.3 % about 68 % and by 1.5 % about 95 %; four times that.
+            assertEquals(0.683, count[0] / (double) BOATS, 0.13, figure + " within one");
+            assertEquals(0.954, count[1] / (double) BOATS, 0.06, figure + " within two");
+        });
+        assertEquals(sightings, chi / BOATS, 4 * Math.sqrt(2.0 * sightings / BOATS));
+        assertTrue(unlikely < 0.11 * BOATS, unlikely + " unlikely fits");
+    }
+
+    /** Readings without error of a boat that is as her file says leave her as she is, with chi-square zero. */
+    @Test
+    void aBoatThatIsRightIsLeftAlone() {
+        Boat boat = PoolBoats.boat();
+        Random none = new Random() {
+            @Override
+            public double nextGaussian() {
+                return 0;
+            }
+        };
+        PoolEstimate found = estimate(boat, PoolBoats.seenOf(boat, PoolBoats.plan(), none));
+        assertEquals(0, found.chiSquare(), 1e-12);
+        assertEquals(1, found.chance(), 1e-12);
+        found.parts().forEach(p -> assertEquals(0, p.massG(), 1e-6));
+        assertTrue(found.findings().stream().noneMatch(f -> f.code() == Code.POOL_OUTLIER));
+    }
+
+    /**
+     * One reading of a quantity that depends on the unknowns in a straight line: posterior mean and variance in closed form, off = P Aᵀ r ∕ (1 + A P Aᵀ), and the
+     * variance of the reading's own prediction a ∕ (1 + a), a = A P Aᵀ (textbook Bayes; here P = I).
+     */
+    @Test
+    void oneStraightReadingInClosedForm() {
+        Boat boat = PoolBoats.boat();
+        Reading dived = PoolBoats.plan().get(2);
+        double expected = Sensitivity.of(boat, dived).expected()[0];
+        Reading seen = new Reading(
+                dived.id(),
+                dived.fills(),
+                dived.water(),
+                dived.added(),
+                dived.moved(),
+                List.of(PoolBoats.of(Quantity.HANGING, expected + 7)));
+        List<Unknown> unknowns = Unknown.of(boat);
+        Fit fit = Fit.of(boat, unknowns, List.of(seen));
+        double a = 0;
+        for (double slope : fit.slopes()[0]) {
+            a += slope * slope;
+        }
+        for (int k = 0; k < unknowns.size(); k++) {
+            assertEquals(7 * fit.slopes()[0][k] / (1 + a), fit.errors()[k], 1e-6);
+        }
+        assertEquals(
+                Math.sqrt(a / (1 + a)),
+                Posterior.of(fit.slopes(), unknowns.size()).error(fit.slopes()[0]),
+                1e-12);
+    }
+
+    /** The covariance against the plain inverse of the normal equations (Commons Math's LU decomposition). */
+    @Test
+    void posteriorIsTheInverseOfTheNormalEquations() {
+        Random random = new Random(3);
+        double[][] slopes = new double[5][8];
+        for (double[] row : slopes) {
+            for (int k = 0; k < row.length; k++) {
+                row[k] = random.nextGaussian();
+            }
+        }
+        RealMatrix a = MatrixUtils.createRealMatrix(slopes);
+        RealMatrix inverse = MatrixUtils.inverse(
+                MatrixUtils.createRealIdentityMatrix(8).add(a.transpose().multiply(a)));
+        Posterior posterior = Posterior.of(slopes, 8);
+        for (int k = 0; k < 8; k++) {
+            assertEquals(Math.sqrt(inverse.getEntry(k, k)), posterior.left(k), 1e-12);
+        }
+    }
+
+    /** A weight of 50 g moved by 0, 20, 40 mm lists the boat by tan φ = w d ∕ (W GM); errors worked by hand are those of the regression. */
+    @Test
+    void incliningGivesGm() {
+        Boat boat = PoolBoats.boat();
+        Condition condition = Condition.of(boat);
+        List<Reading> readings = new ArrayList<>();
+        for (double way : new double[] {0, 10, 20, -20}) {
+            Reading r = PoolBoats.reading(
+                    "way " + way,
+                    0,
+                    List.of(),
+                    List.of(new WeightMoved(20, new Vector3D(0, -way, 0))),
+                    PoolBoats.of(Quantity.LIST, 0));
+            double list = Sensitivity.of(boat, r).expected()[0];
+            readings.add(PoolBoats.reading(r.id(), 0, List.of(), r.moved(), PoolBoats.of(Quantity.LIST, list)));
+        }
+        Inclining inclining = Inclining.of(boat, readings).orElseThrow();
+        double gm = Figure.all(condition)[Figure.GM.ordinal()];
+        double kg = Figure.all(condition)[Figure.G_UP.ordinal()];
+        assertEquals(4, inclining.readings());
+        // Wall-sided: W GM tan φ falls short by ½ BM tan³ φ, which at 1° is nothing.
+        assertEquals(gm, inclining.gmMm(), 2e-3 * gm);
+        assertEquals(kg, inclining.kgMm(), 0.05);
+        assertTrue(Inclining.of(boat, readings.subList(0, 2)).isEmpty());
+    }
+
+    /** A list of 25 where 0.2° fits: the reading is named, and all together are told to contradict. */
+    @Test
+    void areadingInTheWrongUnitIsNamed() {
+        Boat boat = PoolBoats.boat();
+        List<Reading> readings = new ArrayList<>(PoolBoats.seenOf(boat, PoolBoats.plan(), new Random(5)));
+        Reading first = readings.get(0);
+        List<Sighting> seen = new ArrayList<>(first.seen());
+        seen.set(2, PoolBoats.of(Quantity.LIST, 25));
+        readings.set(0, new Reading(first.id(), first.fills(), first.water(), first.added(), first.moved(), seen));
+        PoolEstimate found = estimate(boat, readings);
+        assertTrue(found.findings().stream()
+                .anyMatch(f -> f.code() == Code.POOL_OUTLIER
+                        && "heelDeg".equals(f.values().get("quantity"))));
+        assertTrue(found.findings().stream().anyMatch(f -> f.code() == Code.POOL_CONTRADICTION));
+        assertEquals(1 - new ChiSquaredDistribution(6).cumulativeProbability(found.chiSquare()), found.chance(), 1e-15);
+    }
+
+    /** With the line read alone nothing is known of how high G stands; the weight across or the roll would tell. */
+    @Test
+    void whatIsUnknownIsToldAndWhatWouldTellIt() {
+        Boat boat = PoolBoats.boat();
+        List<Reading> line =
+                List.of(PoolBoats.seenOf(boat, PoolBoats.plan(), new Random(6)).get(0));
+        PoolEstimate found = estimate(boat, line);
+        assertTrue(found.unknown().contains(Figure.GM), found.unknown().toString());
+        assertTrue(found.next().size() >= 5);
+        for (NextReading next : found.next()) {
+            assertTrue(next.gain() >= -1e-9 && next.gain() <= 1, next.toString());
+        }
+        assertTrue(found.next().get(0).gain() > 0.05);
+    }
+
+    @Test
+    void aStateInWhichSheSinksIsRefused() {
+        Boat boat = PoolBoats.boat();
+        Reading sinking = PoolBoats.reading(
+                "sinks",
+                1,
+                List.of(new trimwright.boat.pool.KnownWeight(
+                        3000, new Vector3D(250, 0, 30), java.util.Optional.empty())),
+                List.of(),
+                PoolBoats.of(Quantity.LIST, 0));
+        trimwright.finding.UnusableInputException refused = org.junit.jupiter.api.Assertions.assertThrows(
+                trimwright.finding.UnusableInputException.class, () -> estimate(boat, List.of(sinking)));
+        assertEquals(Code.POOL_READING_SINKS, refused.findings().get(0).code());
+    }
+}
