@@ -143,7 +143,8 @@ public final class Edits {
                 mirror,
                 p.fill(),
                 p.softness(),
-                fixed);
+                fixed,
+                p.margins());
     }
 
     /** A new piece of lead, foam or a fitting, small, in the middle of what is there. */
