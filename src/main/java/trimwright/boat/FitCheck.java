@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
@@ -42,8 +43,12 @@ public final class FitCheck {
     /** Two parts, in the order of the boat. */
     private record Pair(Part part, Part other) {}
 
-    private FitCheck(Boat boat) {
+    /** The parts asked about: overlaps are looked for between one of them and any part. */
+    private final Predicate<Part> asked;
+
+    private FitCheck(Boat boat, Predicate<Part> asked) {
         this.boat = boat;
+        this.asked = asked;
         for (Part part : boat.parts()) {
             for (Shape shape : shapes(part)) {
                 HullBuild build = part.build().orElse(null);
@@ -66,7 +71,10 @@ public final class FitCheck {
         return part.mirror() ? List.of(shape, shape.mirrored()) : List.of(shape);
     }
 
-    /** The same of her tanks alone: into what they stand in, and beside each other. */
+    /**
+     * The same of her tanks alone: into what they stand in, and beside each other and it. What is outside the hull is not asked: it
+     * takes all hulls to say so, and the tanks do not need them.
+     */
     public static List<Finding> ofTanks(Boat boat) {
         Set<String> looked = new HashSet<>();
         for (Part part : boat.parts()) {
@@ -75,8 +83,12 @@ public final class FitCheck {
                 part.inside().ifPresent(looked::add);
             }
         }
-        return of(boat.withParts(
-                boat.parts().stream().filter(p -> looked.contains(p.id())).toList()));
+        List<Part> parts =
+                boat.parts().stream().filter(p -> looked.contains(p.id())).toList();
+        FitCheck check = new FitCheck(boat.withParts(parts), Part::isTank);
+        check.overlaps();
+        parts.stream().filter(Part::isTank).forEach(check::container);
+        return List.copyOf(check.findings);
     }
 
     /**
@@ -84,7 +96,7 @@ public final class FitCheck {
      * Code#PARTS_OVERLAP} on. None of the findings is an error.
      */
     public static List<Finding> of(Boat boat) {
-        FitCheck check = new FitCheck(boat);
+        FitCheck check = new FitCheck(boat, part -> true);
         check.overlaps();
         for (Part part : boat.parts()) {
             check.container(part);
@@ -101,7 +113,7 @@ public final class FitCheck {
             for (int j = i + 1; j < bodies.size(); j++) {
                 Body one = bodies.get(i);
                 Body other = bodies.get(j);
-                if (one.part().inside().equals(other.part().inside())) {
+                if (asked(one, other) && one.part().inside().equals(other.part().inside())) {
                     shared.merge(
                             new Pair(one.part(), other.part()),
                             SampledVolume.shared(one.shape(), other.shape()),
@@ -114,6 +126,10 @@ public final class FitCheck {
                 overlap(pair, volume);
             }
         });
+    }
+
+    private boolean asked(Body one, Body other) {
+        return asked.test(one.part()) || asked.test(other.part());
     }
 
     private void overlap(Pair pair, SampledVolume volume) {

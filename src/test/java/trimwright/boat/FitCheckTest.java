@@ -150,6 +150,37 @@ class FitCheckTest {
     }
 
     @Test
+    void ofTheTanksAloneNoOtherPartIsReported() {
+        // A tank in the sealed bow, a cylinder in the skin behind it: without the skin the cylinder would seem to lie
+        // outside the hull.
+        addHull(new HullBuild.Sealed(Optional.empty()), Solids.box(200, -40, 0, 300, 40, 80));
+        parts.add(new Part(
+                "stern",
+                Kind.HULL,
+                Optional.of(mesh(Solids.box(0, -40, 0, 199, 40, 80))),
+                Optional.of(new HullBuild.Skin(1)),
+                Optional.of(100.0),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                0));
+        add("cylinder", Kind.CYLINDER, bar(10, 190, 40, 60));
+        add("motor", Kind.FITTING, bar(0, 20, 40, 30), "cylinder", false);
+        add("bow tank", Kind.TANK, bar(210, 260, 40, 40), "hull", false);
+        add("stern tank", Kind.TANK, bar(150, 200, 40, 40), "cylinder", false);
+
+        List<Finding> findings =
+                FitCheck.ofTanks(new Boat("Coot", Water.FRESH, Optional.empty(), parts, List.of(), Targets.NONE));
+
+        assertEquals(
+                List.of(Code.STICKS_OUT), findings.stream().map(Finding::code).toList(), findings.toString());
+        assertEquals(
+                new Place.BetweenParts("stern tank", "cylinder"),
+                findings.get(0).place());
+    }
+
+    @Test
     void aContainerWithATwinHoldsPartsOnBothSides() {
         Shape side = new BarShape(new Vector3D(0, 50, 0), new Vector3D(200, 50, 0), 60, Ends.ROUND);
         add("wtc", Kind.CYLINDER, side, null, true);
