@@ -32,8 +32,11 @@ public final class DiveWords {
         }
         if (failSafe.sinksFromFill().isPresent()) {
             return "She goes down and does not come back by herself: from "
-                    + percent(failSafe.sinksFromFill().get()) + " on she is too heavy, at the end of the dive by "
-                    + Numbers.g(-failSafe.residualG()) + ".";
+                    + Numbers.fixed(100 * failSafe.sinksFromFill().get(), 1) + " % full on she is too heavy, "
+                    + (failSafe.residualG() > 0
+                            ? "although at the end of the dive " + Numbers.g(failSafe.residualG())
+                                    + " of buoyancy would be left."
+                            : "at the end of the dive by " + Numbers.g(-failSafe.residualG()) + ".");
         }
         return comesBack(
                         failSafe.residualG(), ResidualWanted.of(last.flotation().condition()))

@@ -91,6 +91,11 @@ final class DivePath {
         return way;
     }
 
+    /** The progress at which each stage of the plan is reached, from 0 to 1. */
+    List<Double> stagesAlong() {
+        return List.copyOf(progress);
+    }
+
     /** Fill 0…1 of every tank, by id. */
     Map<String, Double> fillsAt(double along) {
         int stage = 1;

@@ -34,26 +34,30 @@ public record DiveRun(Course course, Submerged submerged, FailSafe failSafe, Lis
         Course course = new CourseSearch(path::at, path::fillAt).follow(steps, Balance.upright(first));
         Condition end = path.at(1);
         DiveStep last = course.steps().get(course.steps().size() - 1);
-        Optional<Double> sinksFrom = sinksFrom(path, course).map(path::fillAt);
+        Optional<Double> sinksFrom = sinksFrom(path).map(path::fillAt);
         FailSafe failSafe =
                 new FailSafe(end.reserveG(), last.standing().stream().findFirst(), sinksFrom);
         return new DiveRun(course, Submerged.of(condition), failSafe, findings(course, failSafe));
     }
 
-    /** The progress from which she is too heavy; the fills run straight between the plan's stages, so halving finds it. */
-    private static Optional<Double> sinksFrom(DivePath path, Course course) {
-        List<DiveStep> steps = course.steps();
-        for (int i = 0; i < steps.size(); i++) {
-            if (steps.get(i).settled().isEmpty()) {
-                return Optional.of(i == 0 ? 0.0 : lastAfloat(path, i - 1.0, i, steps.size() - 1));
+    /**
+     * The progress from which she is too heavy. The fills run straight between the plan's stages, so that she is heaviest at a stage,
+     * which may lie between two steps, and halving finds the place.
+     */
+    private static Optional<Double> sinksFrom(DivePath path) {
+        double before = 0;
+        for (double stage : path.stagesAlong()) {
+            if (!Flotation.floats(path.at(stage))) {
+                return Optional.of(stage == 0 ? 0.0 : firstSunk(path, before, stage));
             }
+            before = stage;
         }
         return Optional.empty();
     }
 
-    private static double lastAfloat(DivePath path, double afloat, double sunk, int steps) {
-        double good = afloat / steps;
-        double bad = sunk / steps;
+    private static double firstSunk(DivePath path, double afloat, double sunk) {
+        double good = afloat;
+        double bad = sunk;
         while (bad - good > 1e-12) {
             double middle = 0.5 * (good + bad);
             if (Flotation.floats(path.at(middle))) {

@@ -97,7 +97,7 @@ class DiveCommandTest {
         assertEquals(50, json.get("steps").get(20).get("deficitG").doubleValue(), 1e-6);
         assertFalse(json.get("failSafe").has("staysOut"));
         String text = Run.of("dive", box(3050, TANK)).out();
-        assertTrue(text.contains("does not come back by herself: from 75 % full on"), text);
+        assertTrue(text.contains("does not come back by herself: from 75.0 % full on"), text);
     }
 
     @Test

@@ -226,6 +226,30 @@ class DiveRunTest {
         assertTrue(run.findings().stream().anyMatch(f -> f.code() == Code.SINKS_ON_THE_WAY));
     }
 
+    /** Too heavy only while the tanks are fuller than at the end, and between two steps. */
+    @Test
+    void sinksBetweenTwoStepsOfASchedule() {
+        Boat heavy = DiveBoats.submarine(40, 24);
+        Condition empty = Condition.of(heavy);
+        double tankG = empty.tankVolumeMm3() * empty.densityGPerMm3();
+        double extra = empty.reserveG() - 0.6 * tankG;
+        String tank = heavy.parts().stream()
+                .filter(p -> p.kind() == Kind.TANK)
+                .findFirst()
+                .orElseThrow()
+                .id();
+        Boat loaded = heavy.withParts(concat(heavy, weight("extra", extra, new Vector3D(500, 0, 20))))
+                .diving(new DivePlan(List.of(Map.of(tank, 0.0), Map.of(tank, 1.0), Map.of(tank, 0.5))));
+        DiveRun run = DiveRun.of(Condition.of(loaded), 3);
+        assertTrue(
+                run.course().steps().stream().limit(2).allMatch(s -> s.settled().isPresent()));
+        assertEquals(0.6, run.failSafe().sinksFromFill().orElseThrow(), 1e-9);
+        assertEquals(0.1 * tankG, run.failSafe().residualG(), 1e-6);
+        assertTrue(run.findings().stream().anyMatch(f -> f.code() == Code.SINKS_ON_THE_WAY));
+        DiveRun coarse = DiveRun.of(Condition.of(loaded), 1);
+        assertEquals(0.6, coarse.failSafe().sinksFromFill().orElseThrow(), 1e-9);
+    }
+
     @Test
     void sinksBeforeTheDive() {
         Boat heavy = DiveBoats.submarine(40, 24);
