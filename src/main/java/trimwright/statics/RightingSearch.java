@@ -27,23 +27,39 @@ final class RightingSearch {
     private static final double TRIM_JUMP_DEG = 20;
     /** Accuracy of lists that are sought, rad. */
     private static final double ANGLE = 1e-7;
+    /** Accuracy of the list at which no trim is stable any more, rad; each list tried beyond it costs a whole search. */
+    private static final double TRIM_ENDS = 1e-5;
+    /** Greatest way from one list to the next, so that the summary does not hang on how many rows are asked for. */
+    private static final double GREATEST_STEP_DEG = 5;
 
     private final Condition condition;
+    private final double rowDeg;
+    /** Lists sought for each row. */
+    private final int listsPerRow;
+
     private final double stepDeg;
     private final Trial equilibrium;
     private final double restHeel;
+    /** First list at or to starboard of the equilibrium, and the last one, in steps. */
+    private final int above;
+
+    private final int last;
     private final NavigableMap<Integer, Trial> held = new TreeMap<>();
     private final List<Finding> findings = new ArrayList<>();
 
-    RightingSearch(Condition condition, double stepDeg) {
-        if (!(stepDeg > 0)) {
-            throw new IllegalArgumentException("the step of the list must be positive, found " + stepDeg + "°");
+    RightingSearch(Condition condition, double rowDeg) {
+        if (!(rowDeg > 0)) {
+            throw new IllegalArgumentException("the step of the list must be positive, found " + rowDeg + "°");
         }
         this.condition = condition;
-        this.stepDeg = stepDeg;
+        this.rowDeg = rowDeg;
+        listsPerRow = (int) Math.ceil(rowDeg / GREATEST_STEP_DEG - 1e-9);
+        stepDeg = rowDeg / listsPerRow;
         equilibrium = starboardOne(
                 Balance.rest(condition, Balance.upright(condition), null).trial());
         restHeel = heel(equilibrium);
+        above = (int) Math.ceil(Math.toDegrees(restHeel) / stepDeg);
+        last = (int) Math.floor(180 / rowDeg + 1e-9) * listsPerRow;
     }
 
     static Optional<Double> leverMm(Condition condition, double heelDeg) {
@@ -65,19 +81,21 @@ final class RightingSearch {
     }
 
     RightingCurve curve() {
-        int last = (int) Math.floor(180 / stepDeg + 1e-9);
-        int above = (int) Math.ceil(Math.toDegrees(restHeel) / stepDeg);
         march(above, last + 1, 1);
         march(above - 1, -last - 1, -1);
         List<RightingCurve.Row> rows = new ArrayList<>();
-        held.forEach((k, trial) -> rows.add(row(k * stepDeg, trial)));
+        held.forEach((k, trial) -> {
+            if (k % listsPerRow == 0) {
+                rows.add(row(k / listsPerRow * rowDeg, trial));
+            }
+        });
         return new RightingCurve(
                 new RightingCurve.Attitude(Math.toDegrees(restHeel), trimDeg(equilibrium)),
                 rows,
-                summary(above, last),
-                DeckEdge.of(condition).flatMap(edge -> under(edge, above)),
+                summary(),
+                DeckEdge.of(condition).flatMap(this::under),
                 highest()
-                        .flatMap(piece -> under(piece.displacer().orElseThrow().highestMm(Vector3D.PLUS_K), above)
+                        .flatMap(piece -> under(piece.displacer().orElseThrow().highestMm(Vector3D.PLUS_K))
                                 .map(deg -> new RightingCurve.TopUnder(piece.id(), deg))),
                 findings);
     }
@@ -132,15 +150,14 @@ final class RightingSearch {
         return Equilibrium.trimDeg(trial.plane().up());
     }
 
-    private RightingCurve.Summary summary(int above, int last) {
+    private RightingCurve.Summary summary() {
         Trial before = equilibrium;
         Trial highest = equilibrium;
         double area = 0;
-        for (int k = above; k <= last; k++) {
-            Trial next = held.get(k);
-            if (next == null) {
-                return summary(before, highest, area, true);
-            }
+        for (int k = above; (k - above) * stepDeg < 360; k++) {
+            double list = Math.toRadians(k * stepDeg);
+            Optional<Trial> held = held(k, before);
+            Trial next = held.isPresent() ? held.get() : lastWithTrim(before, list);
             if (gz(next) <= 0 && toStarboard(heel(next)) - restHeel > ANGLE) {
                 Trial end = vanishing(before, next);
                 return summary(end, highest, area + area(before, end), false);
@@ -148,8 +165,34 @@ final class RightingSearch {
             area += area(before, next);
             before = next;
             highest = gz(next) > gz(highest) ? next : highest;
+            if (held.isEmpty()) {
+                return summary(before, highest, area, true);
+            }
         }
         return summary(before, highest, area, false);
+    }
+
+    /** Held at a list of the curve, or beyond 180°, where the starboard side goes on. */
+    private Optional<Trial> held(int k, Trial near) {
+        return k <= last
+                ? Optional.ofNullable(held.get(k))
+                : HeldList.held(condition, Math.toRadians(k * stepDeg), near);
+    }
+
+    /** The last list, before one that has no stable trim, that still has one. */
+    private Trial lastWithTrim(Trial stable, double without) {
+        Trial good = stable;
+        double bad = without;
+        while (bad - toStarboard(heel(good)) > TRIM_ENDS) {
+            double middle = 0.5 * (toStarboard(heel(good)) + bad);
+            Optional<Trial> tried = HeldList.held(condition, middle, good);
+            if (tried.isPresent()) {
+                good = tried.get();
+            } else {
+                bad = middle;
+            }
+        }
+        return good;
     }
 
     private RightingCurve.Summary summary(Trial end, Trial highest, double area, boolean endsWithoutTrim) {
@@ -218,7 +261,7 @@ final class RightingSearch {
     }
 
     /** List to starboard at which a point of the boat goes under. */
-    private Optional<Double> under(Vector3D point, int above) {
+    private Optional<Double> under(Vector3D point) {
         ToDoubleFunction<Trial> height =
                 t -> t.plane().up().dotProduct(point) - t.plane().heightMm();
         Trial before = equilibrium;

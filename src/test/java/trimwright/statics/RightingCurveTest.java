@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.Kind;
 import trimwright.boat.Targets;
@@ -137,6 +138,51 @@ class RightingCurveTest {
         for (RightingCurve.Row row : curve.rows()) {
             double phi = Math.toRadians(row.heelDeg());
             assertEquals(z * Math.sin(phi) + y * Math.cos(phi), row.gzMm(), 1e-7);
+        }
+    }
+
+    /** The same with her list to starboard: GZ = a sin (φ − φ₀), which vanishes 180° further, beyond 180°; the area is 2 a. */
+    @Test
+    void starboardSideGoesOnBeyond180() {
+        Condition condition = Condition.of(boat(
+                part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33)),
+                weight("w", 50, new Vector3D(250, -10, 40))));
+        double a = Math.hypot(500 / 1050.0, 7000 / 1050.0);
+        for (double step : new double[] {7, 45}) {
+            RightingCurve.Summary summary =
+                    RightingCurve.surfaced(condition, step).orElseThrow().summary();
+            assertEquals(180, summary.rangeDeg(), 1e-4);
+            assertEquals(2 * a, summary.areaMmRad(), 1e-7);
+            assertEquals(a, summary.maxGzMm(), 1e-7);
+        }
+    }
+
+    /** The lever of a symmetrical barge vanishes on the way over and again at 180°: the summary ends at the first, whatever rows are asked for. */
+    @Test
+    void summaryDoesNotHangOnTheRows() {
+        Condition condition = barge(400, 100, 70, 40, 40);
+        RightingCurve.Summary fine =
+                RightingCurve.surfaced(condition, 1).orElseThrow().summary();
+        assertTrue(fine.rangeDeg() < 175, "the lever vanishes before 180°");
+        for (double step : new double[] {5, 7, 45}) {
+            RightingCurve curve = RightingCurve.surfaced(condition, step).orElseThrow();
+            assertEquals(2 * (int) (180 / step) + 1, curve.rows().size());
+            assertEquals(fine.rangeDeg(), curve.summary().rangeDeg(), 1e-4);
+            assertEquals(fine.maxGzMm(), curve.summary().maxGzMm(), 1e-7);
+            assertEquals(fine.areaMmRad(), curve.summary().areaMmRad(), 1e-7);
+        }
+    }
+
+    /** A round spar stands by its n_z alone, so that its trim is stable to a list of 90° and no further, whatever the step. */
+    @Test
+    void rangeEndsWhereTheTrimDoes() {
+        BarShape spar = new BarShape(new Vector3D(0, 0, -200), new Vector3D(0, 0, 200), 40, BarShape.Ends.FLAT);
+        Condition condition = Condition.of(boat(part("spar", Kind.CYLINDER, spar, 300, new Vector3D(0, 0, -120))));
+        for (double step : new double[] {5, 7, 40}) {
+            RightingCurve.Summary summary =
+                    RightingCurve.surfaced(condition, step).orElseThrow().summary();
+            assertTrue(summary.endsWithoutTrim());
+            assertEquals(90, summary.rangeDeg(), 0.01);
         }
     }
 
