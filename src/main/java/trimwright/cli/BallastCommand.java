@@ -19,6 +19,8 @@ import trimwright.plan.Shifted;
 import trimwright.plan.TradeOff;
 import trimwright.plan.WayOut;
 import trimwright.plan.WaysOut;
+import trimwright.statics.Condition;
+import trimwright.statics.Flotation;
 
 /** How much lead and foam, and where. */
 final class BallastCommand extends BoatCommand {
@@ -34,7 +36,9 @@ final class BallastCommand extends BoatCommand {
             flag(33, "--lines", "Also where the line could be painted, and the mass that each place asks for.");
     private final OptionSpec out =
             option(40, "--write", "OUT", Path.class, "Save the boat with the plan carried out, as a new boat file.");
-    private final OptionSpec overwrite = flag(41, "--overwrite", "With --write: an existing file may be replaced.");
+    private final OptionSpec overwrite =
+            flag(41, "--overwrite", "With --write and --plot: an existing file may be replaced.");
+    private final PlotOptions plot = new PlotOptions(this, overwrite, "Draw what stability costs, as --trade-off.");
 
     BallastCommand() {
         super(
@@ -46,7 +50,7 @@ final class BallastCommand extends BoatCommand {
                 "  trimwright ballast heron.boat.json --bg 8 --write heron-trimmed.boat.json",
                 "  trimwright ballast heron.boat.json --for stability --mass 800",
                 "  trimwright ballast heron.boat.json --add-lead 100",
-                "  trimwright ballast heron.boat.json --trade-off --lines",
+                "  trimwright ballast heron.boat.json --trade-off --lines --plot cost.svg",
                 "",
                 Cautions.HELP);
     }
@@ -72,13 +76,22 @@ final class BallastCommand extends BoatCommand {
         findings.addAll(loaded.findings());
         Optional<Path> written = plan.feasible() ? Optional.ofNullable(out.getValue()) : Optional.empty();
         written.ifPresent(to -> findings.addAll(write(loaded, plan, to)));
+        Optional<TradeOff> curve = isGiven(tradeOff) || plot.isWanted()
+                ? Optional.of(TradeOff.of(request, TRADE_OFF_POINTS))
+                : Optional.empty();
+        if (curve.isPresent()) {
+            boolean dives = plan.dived().isPresent();
+            plot.write(TradeOffPlot.of(boat.name(), curve.get(), request.wanted(), dives))
+                    .ifPresent(findings::add);
+        }
         return new BallastAnswer(
                 request,
                 plan,
+                Flotation.settling(Condition.of(boat)),
                 ways,
                 shifted,
                 options.isPair(),
-                isGiven(tradeOff) ? Optional.of(TradeOff.of(request, TRADE_OFF_POINTS)) : Optional.empty(),
+                curve,
                 isGiven(lines) ? Optional.of(LineRange.of(request, LINES_MOST_MM, LINES_STEP_MM)) : Optional.empty(),
                 written,
                 findings);

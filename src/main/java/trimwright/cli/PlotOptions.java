@@ -20,6 +20,12 @@ final class PlotOptions {
         overwrite = command.flag(41, "--overwrite", "Replace that file if it is there.");
     }
 
+    /** Declares only the plot on a command that has an option for replacing files. */
+    PlotOptions(AbstractCommand command, OptionSpec overwrite, String description) {
+        file = command.option(39, "--plot", "OUT.svg|OUT.png", Path.class, description);
+        this.overwrite = overwrite;
+    }
+
     boolean isWanted() {
         return file.getValue() != null;
     }

@@ -16,7 +16,6 @@ import trimwright.plan.pool.PoolEstimate.PartOff;
 import trimwright.report.Numbers;
 import trimwright.report.PlanWords;
 import trimwright.report.PoolWords;
-import trimwright.statics.Condition;
 
 /** A pool test as text: the change to make now, then what is known, then what it rests on. */
 final class PoolText {
@@ -81,9 +80,7 @@ final class PoolText {
             page.paragraph("Save the corrected boat with --write and ask trimwright ballast about the ways out.");
             return;
         }
-        Condition condition = Condition.of(corrected);
-        List<String> lines = PlanWords.changes(
-                corrected, plan, condition.bottomMm(Vector3D.PLUS_I), condition.bottomMm(Vector3D.PLUS_K));
+        List<String> lines = PlanWords.changes(corrected, plan);
         if (lines.isEmpty()) {
             page.point("nothing: she is within what is wanted");
         }

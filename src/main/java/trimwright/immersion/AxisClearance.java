@@ -78,8 +78,23 @@ public final class AxisClearance {
             double beyond = Math.max(0, Math.max(coreFrom - bestX, bestX - coreTo));
             best = Math.sqrt(beyond * beyond + (bestY - y) * (bestY - y) + (bestZ - z) * (bestZ - z));
         }
+        search(0);
+        return new Nearest(best, new Vector3D(bestX + tree.originX, bestY + tree.originY, bestZ + tree.originZ));
+    }
+
+    /** Whether every point of the inner surface is at least so far away; quicker than asking for the nearest. */
+    public boolean keepsClear(double axisYMm, double axisZMm, double distanceMm) {
+        y = axisYMm - tree.originY;
+        z = axisZMm - tree.originZ;
+        best = distanceMm;
+        search(distanceMm);
+        return best >= distanceMm;
+    }
+
+    /** Looks for points nearer than the best so far, until one is nearer than so much. */
+    private void search(double enough) {
         int node = 0;
-        while (node < tree.skip.length) {
+        while (node < tree.skip.length && best >= enough) {
             if (boxDistance(node * MeshTree.STRIDE) >= best) {
                 node = tree.skip[node];
                 continue;
@@ -92,7 +107,6 @@ public final class AxisClearance {
             }
             node++;
         }
-        return new Nearest(best, new Vector3D(bestX + tree.originX, bestY + tree.originY, bestZ + tree.originZ));
     }
 
     private double boxDistance(int at) {

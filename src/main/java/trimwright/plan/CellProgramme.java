@@ -124,9 +124,7 @@ final class CellProgramme {
      * @throws CancellationException when the thread was interrupted
      */
     Outline outline(List<Choice> offered, Set<Aim> yielding) {
-        if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException("the plan was given up");
-        }
+        stopIfInterrupted();
         PlanModel model = model(offered);
         for (PlanModel.Hold hold : PlanModel.Hold.values()) {
             LinearProgramme.Solution solution =
@@ -137,6 +135,13 @@ final class CellProgramme {
         }
         LinearProgramme.Solution elastic = model.elastic(yielding).solve();
         return new Outline(elastic, model, elastic.isOptimal() ? model.misses(elastic.x(), yielding) : List.of());
+    }
+
+    /** @throws CancellationException when the thread was interrupted */
+    static void stopIfInterrupted() {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("the plan was given up");
+        }
     }
 
     /**

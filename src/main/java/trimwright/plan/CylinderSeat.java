@@ -11,30 +11,46 @@ import trimwright.boat.Part;
  * @param part the cylinder
  * @param fits whether it fits where the boat file puts it
  * @param clearanceMm least distance between it and the inner hull surface there; negative by as much as it sticks out
- * @param touchesMm the point of the inner surface that sets that distance
+ * @param touches the point of the inner surface that sets that distance
  * @param lowestAxisMm lowest height of its axis at which it fits, keeping the gap wanted; empty where it fits nowhere
  * @param highestAxisMm highest such height above the lowest, without a gap between
- * @param lowestTouchesMm what it touches first when lowered further
+ * @param lowestTouches what it touches first when lowered further
  * @param largestDiameterMm greatest diameter at its present axis
  * @param largestAnywhereMm greatest diameter over all heights of the axis, and that height
  * @param longest the longest stretch for its diameter at its present axis; empty where it does not fit at all
+ * @param longestAnywhere the longest flat-ended cylinder of its diameter over all heights of the axis; empty where it fits nowhere
  * @param profile room under and over the axis along the hull
+ * @param rooms the room that its seats leave: where it is, lowest, highest
  */
 public record CylinderSeat(
         Part part,
         boolean fits,
         double clearanceMm,
-        Vector3D touchesMm,
+        Touch touches,
         Optional<Double> lowestAxisMm,
         Optional<Double> highestAxisMm,
-        Optional<Vector3D> lowestTouchesMm,
+        Optional<Touch> lowestTouches,
         double largestDiameterMm,
         Largest largestAnywhereMm,
         Optional<Stretch> longest,
-        List<Station> profile) {
+        Optional<Longest> longestAnywhere,
+        List<Station> profile,
+        List<SeatRoom> rooms) {
 
     /** Greatest diameter and the height of the axis that allows it. */
     public record Largest(double diameterMm, double axisZMm) {}
+
+    /**
+     * Where it touches first.
+     *
+     * @param hullPart id of the part of the hull
+     * @param pointMm point of the inner surface
+     * @param axisZMm height of its axis then
+     */
+    public record Touch(String hullPart, Vector3D pointMm, double axisZMm) {}
+
+    /** A stretch and the height of the axis that allows it. */
+    public record Longest(Stretch stretch, double axisZMm) {}
 
     /** A stretch of the boat's length. */
     public record Stretch(double fromXMm, double toXMm) {

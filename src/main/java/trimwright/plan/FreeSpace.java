@@ -81,7 +81,7 @@ final class FreeSpace {
                 body(piece).ifPresent(s -> space.solids.add(new Solid(part, s)));
             }
         }
-        space.insideKnown = !space.walls.isEmpty() || closed && !space.hulls.isEmpty();
+        space.insideKnown = !space.walls.isEmpty() || (closed && !space.hulls.isEmpty());
         return space;
     }
 

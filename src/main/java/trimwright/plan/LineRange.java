@@ -16,6 +16,8 @@ public record LineRange(List<Place> places) {
     private static final int HALVINGS = 6;
 
     /**
+     * Tries lines up and down from the one painted now, and closes in on the ends of what can be reached.
+     *
      * @param request the plan for the line as painted now
      * @param mostMm how far up and down to look
      * @param stepMm distance between lines

@@ -50,6 +50,7 @@ final class LinearProgramme {
      *
      * @param name what it stands for
      */
+    @SuppressWarnings("ArrayRecordComponent") // dense rows; never compared
     record Row(String name, double[] coefficients, Sense sense, double bound) {}
 
     /**
@@ -61,6 +62,7 @@ final class LinearProgramme {
      * @param prices per row, what one more of its bound adds to the least cost
      * @param gap difference between the least cost and the dual's greatest value
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Solution(Outcome outcome, double[] x, double value, double[] prices, double gap) {
 
         boolean isOptimal() {
@@ -225,13 +227,10 @@ final class LinearProgramme {
     }
 
     private static Relationship relationship(Sense sense) {
-        switch (sense) {
-            case AT_MOST:
-                return Relationship.LEQ;
-            case AT_LEAST:
-                return Relationship.GEQ;
-            default:
-                return Relationship.EQ;
-        }
+        return switch (sense) {
+            case AT_MOST -> Relationship.LEQ;
+            case AT_LEAST -> Relationship.GEQ;
+            default -> Relationship.EQ;
+        };
     }
 }

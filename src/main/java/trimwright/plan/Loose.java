@@ -51,7 +51,7 @@ record Loose(Part part, Influence whole, double massG, double aheadMm, double as
             }
             Influence all = Influence.NOTHING;
             for (Piece own : pieces) {
-                if (own.part() == part) {
+                if (own.part().id().equals(part.id())) {
                     all = all.plus(Influence.ofPiece(own, basis.surfaced, basis.dived));
                 }
             }
@@ -185,7 +185,7 @@ record Loose(Part part, Influence whole, double massG, double aheadMm, double as
         Optional<Shape> shape = part.shape();
         return shape.isEmpty()
                 || shape.get() instanceof BoxShape
-                || shape.get() instanceof BarShape bar && bar.ends() == BarShape.Ends.FLAT;
+                || (shape.get() instanceof BarShape bar && bar.ends() == BarShape.Ends.FLAT);
     }
 
     private static double lengthMm(Part part) {

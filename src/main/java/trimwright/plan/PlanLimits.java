@@ -1,6 +1,7 @@
 package trimwright.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Predicate;
 import trimwright.boat.Zone;
@@ -20,24 +21,31 @@ final class PlanLimits {
                             zone.id(),
                             choices,
                             s -> s.zone().equals(zone.id()) && s.twin() == twin,
-                            zone.maxG().get());
+                            zone.maxG().get(),
+                            false);
                 }
             }
         }
         Goal goal = request.goal();
-        add(caps, "added mass", choices, s -> true, goal.mostG());
-        add(caps, "added lead", choices, s -> s.use() == Zone.Use.BALLAST, goal.mostLeadG());
+        add(caps, "added mass", choices, s -> true, goal.mostG(), false);
+        add(caps, "added lead", choices, s -> s.use() == Zone.Use.BALLAST, goal.mostLeadG(), goal.exactly());
         add(
                 caps,
                 "added foam",
                 choices,
                 s -> s.use() == Zone.Use.FOAM,
-                goal.mostFoamMm3() * request.foamGPerCm3() / 1000);
+                goal.mostFoamMm3() * request.foamGPerCm3() / 1000,
+                goal.exactly());
         return caps;
     }
 
     private static void add(
-            List<PlanModel.Cap> caps, String name, List<Choice> choices, Predicate<Choice.Spot> counts, double mostG) {
+            List<PlanModel.Cap> caps,
+            String name,
+            List<Choice> choices,
+            Predicate<Choice.Spot> counts,
+            double mostG,
+            boolean exactly) {
         if (mostG == Double.POSITIVE_INFINITY) {
             return;
         }
@@ -48,5 +56,8 @@ final class PlanLimits {
                     choice.gramsEach() * choice.spots().stream().filter(counts).count();
         }
         caps.add(new PlanModel.Cap(name, grams, mostG));
+        if (exactly) {
+            caps.add(new PlanModel.Cap(name, Arrays.stream(grams).map(g -> -g).toArray(), -mostG));
+        }
     }
 }

@@ -3,10 +3,10 @@ package trimwright.plan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /**
  * The plan as a linear programme (docs/statics.md, the ballast plan): at the two wanted attitudes everything that is chosen acts in proportion
@@ -19,7 +19,9 @@ final class PlanModel {
     /** Share of a tolerance that counts as rounding. */
     private static final double NOTHING = 1e-9;
     /** Grams of cost for missing an aim by its whole tolerance: far above what any plan adds. */
-    private static final double MISS_COST = 1e5;
+    private static final double MISS_COST = 1e4;
+    /** How many times dearer it is to be off the painted line: what cannot be had together is looked for in the dive first. */
+    private static final double LINE_FIRST = 30;
 
     /** Weight of what decides only between answers that are otherwise alike. */
     private static final double TRACE = 1e-6;
@@ -28,8 +30,7 @@ final class PlanModel {
     private final List<Choice> choices;
     private final List<Unknown> unknowns;
     private final List<Cap> caps;
-    private final Vector3D surfacedCentre;
-    private final Vector3D divedCentre;
+    private final Effects effects;
     private final double stiffnessTrim;
     private final double stiffnessList;
     private final Map<Aim, Double> shift = new EnumMap<>(Aim.class);
@@ -58,6 +59,7 @@ final class PlanModel {
      * @param name what it stands for
      * @param weights one per unknown
      */
+    @SuppressWarnings("ArrayRecordComponent") // one weight per unknown of a programme; never compared
     record Cap(String name, double[] weights, double most) {}
 
     PlanModel(PlanBasis basis, List<Choice> choices, List<Cap> caps) {
@@ -65,8 +67,7 @@ final class PlanModel {
         this.choices = List.copyOf(choices);
         this.unknowns = choices.stream().map(Choice::unknown).toList();
         this.caps = List.copyOf(caps);
-        surfacedCentre = basis.surfacedCentre;
-        divedCentre = basis.condition.volumeCentroidMm();
+        effects = new Effects(basis);
         double weight = basis.boat.massG();
         stiffnessTrim = Math.toRadians(basis.density * basis.inertiaAheadMm4);
         stiffnessList = Math.toRadians(weight * Math.max(SOFTEST_MM, basis.wanted.gmMm()));
@@ -116,12 +117,19 @@ final class PlanModel {
                     : u.costPerUnit() - TRACE * uprighting(u.perUnit());
         }
         LinearProgramme programme = new LinearProgramme(cost, most());
-        addRows(programme, hold, unknowns.size(), List.of());
+        addRows(programme, hold, unknowns.size(), List.of(), EnumSet.allOf(Aim.class));
+        return programme;
+    }
+
+    /** A programme that asks for some aims and nothing else: whether they can be met at all. */
+    LinearProgramme holding(Set<Aim> aims) {
+        LinearProgramme programme = new LinearProgramme(new double[unknowns.size()], most());
+        addRows(programme, Hold.WIDE, unknowns.size(), List.of(), aims);
         return programme;
     }
 
     private double uprighting(Influence i) {
-        return basis.dives ? uprightingDived(i) : uprightingSurfaced(i);
+        return basis.dives ? effects.uprightingDived(i) : effects.uprightingSurfaced(i);
     }
 
     /** BG dived and GM surfaced with these amounts, mm. */
@@ -133,8 +141,8 @@ final class PlanModel {
             sum = sum.plus(unknowns.get(i).perUnit().times(x[i]));
         }
         return new Stability(
-                uprightingDived(sum) / (sum.massG() + sum.tankG()),
-                (uprightingSurfaced(sum) + basis.density * basis.inertiaPortMm4) / sum.massG());
+                effects.uprightingDived(sum) / (sum.massG() + sum.tankG()),
+                (effects.uprightingSurfaced(sum) + basis.density * basis.inertiaPortMm4) / sum.massG());
     }
 
     /** The elastic programme: every aim named may give way at a price. With all of them it always has an answer. */
@@ -148,11 +156,13 @@ final class PlanModel {
             most[i] = unknowns.get(i).most();
         }
         for (int k = 0; k < slacks.size(); k++) {
-            cost[n + k] = MISS_COST / tolerance(slacks.get(k).aim());
+            Aim aim = slacks.get(k).aim();
+            boolean surfaced = aim == Aim.LINE || aim == Aim.TRIM || aim == Aim.LIST;
+            cost[n + k] = (surfaced ? LINE_FIRST : 1) * MISS_COST / tolerance(aim);
             most[n + k] = Double.POSITIVE_INFINITY;
         }
         LinearProgramme programme = new LinearProgramme(cost, most);
-        addRows(programme, Hold.WIDE, n, slacks);
+        addRows(programme, Hold.WIDE, n, slacks, EnumSet.allOf(Aim.class));
         return programme;
     }
 
@@ -177,7 +187,7 @@ final class PlanModel {
     private List<Slack> slacks(Set<Aim> yielding) {
         List<Slack> slacks = new ArrayList<>();
         for (Aim aim : Aim.values()) {
-            if (!yielding.contains(aim) || !basis.dives && aim.isDived()) {
+            if (!yielding.contains(aim) || (!basis.dives && aim.isDived())) {
                 continue;
             }
             slacks.add(new Slack(aim, -1));
@@ -191,24 +201,16 @@ final class PlanModel {
     /** How much of an aim a builder would let pass, in its unit. */
     double tolerance(Aim aim) {
         Wanted w = basis.wanted;
-        switch (aim) {
-            case LINE:
-                return w.offLineMm();
-            case TRIM:
-                return trimToleranceDeg();
-            case LIST:
-            case DIVED_LIST:
-                return w.listDeg();
-            case RESIDUAL:
-                return Math.max(
-                        1, 0.5 * (w.residualG().greatest() - w.residualG().least()));
-            case DIVED_TRIM:
-                return w.divedTrimDeg();
-            case BG:
-                return Math.max(1, w.bgMm() * 0.25);
-            default:
-                return Math.max(1, w.gmMm() * 0.25);
-        }
+        return switch (aim) {
+            case LINE -> w.offLineMm();
+            case TRIM -> trimToleranceDeg();
+            case LIST, DIVED_LIST -> w.listDeg();
+            case RESIDUAL ->
+                Math.max(1, 0.5 * (w.residualG().greatest() - w.residualG().least()));
+            case DIVED_TRIM -> w.divedTrimDeg();
+            case BG -> Math.max(1, w.bgMm() * 0.25);
+            default -> Math.max(1, w.gmMm() * 0.25);
+        };
     }
 
     /** The trim that puts the ends of the painted line off it by the tolerance. */
@@ -227,16 +229,16 @@ final class PlanModel {
                 .boat()
                 .paintedLine()
                 .map(line -> (fore ? line.foremostMm() : line.aftmostMm()).getX())
-                .orElse(surfacedCentre.getX() + (fore ? 0.5 : -0.5) * basis.condition.lengthMm());
-        return x - surfacedCentre.getX();
+                .orElse(basis.surfacedCentre.getX() + (fore ? 0.5 : -0.5) * basis.condition.lengthMm());
+        return x - basis.surfacedCentre.getX();
     }
 
     private double[] most() {
         return unknowns.stream().mapToDouble(Unknown::most).toArray();
     }
 
-    private void addRows(LinearProgramme programme, Hold hold, int n, List<Slack> slacks) {
-        RowWriter rows = new RowWriter(programme, n, slacks);
+    private void addRows(LinearProgramme programme, Hold hold, int n, List<Slack> slacks, Set<Aim> aims) {
+        RowWriter rows = new RowWriter(programme, n, slacks, aims);
         for (Cap cap : caps) {
             programme.row(
                     cap.name(),
@@ -247,17 +249,17 @@ final class PlanModel {
         double share = hold.surfacedShare;
         Wanted w = basis.wanted;
         double perMm = basis.density * basis.waterplaneMm2;
-        rows.band(Aim.LINE, this::force, perMm, correction(Aim.LINE), share * w.offLineMm());
-        rows.band(Aim.TRIM, this::trim, stiffnessTrim, correction(Aim.TRIM), share * trimToleranceDeg());
-        if (hold == Hold.WIDE) {
+        rows.band(Aim.LINE, effects::force, perMm, correction(Aim.LINE), share * w.offLineMm());
+        rows.band(Aim.TRIM, effects::trim, stiffnessTrim, correction(Aim.TRIM), share * trimToleranceDeg());
+        if (hold == Hold.WIDE && aims.contains(Aim.LINE) && aims.contains(Aim.TRIM)) {
             rows.end(endMm(true), share * w.offLineMm());
             rows.end(endMm(false), share * w.offLineMm());
         }
-        rows.band(Aim.LIST, this::list, stiffnessList, correction(Aim.LIST), share * w.listDeg());
+        rows.band(Aim.LIST, effects::list, stiffnessList, correction(Aim.LIST), share * w.listDeg());
         double gm = w.gmMm() + correction(Aim.GM);
         rows.least(
                 Aim.GM,
-                i -> uprightingSurfaced(i) - gm * i.massG(),
+                i -> effects.uprightingSurfaced(i) - gm * i.massG(),
                 basis.boat.massG(),
                 -basis.density * basis.inertiaPortMm4);
         if (!basis.dives) {
@@ -265,75 +267,20 @@ final class PlanModel {
         }
         double margin = (hold == Hold.WIDE ? 0.02 : 0.1)
                 * (w.residualG().greatest() - w.residualG().least());
-        rows.least(Aim.RESIDUAL, this::residual, 1, w.residualG().least() + margin + correction(Aim.RESIDUAL));
-        rows.most(Aim.RESIDUAL, this::residual, 1, w.residualG().greatest() - margin + correction(Aim.RESIDUAL));
+        rows.least(Aim.RESIDUAL, effects::residual, 1, w.residualG().least() + margin + correction(Aim.RESIDUAL));
+        rows.most(Aim.RESIDUAL, effects::residual, 1, w.residualG().greatest() - margin + correction(Aim.RESIDUAL));
         double bg = w.bgMm() + correction(Aim.BG);
         double wet = basis.boat.massG() + basis.boat.tankG();
-        rows.least(Aim.BG, i -> uprightingDived(i) - bg * (i.massG() + i.tankG()), wet, 0);
+        rows.least(Aim.BG, i -> effects.uprightingDived(i) - bg * (i.massG() + i.tankG()), wet, 0);
         double softest = Math.toRadians(wet * Math.max(SOFTEST_MM, w.bgMm()));
         rows.band(
                 Aim.DIVED_TRIM,
-                this::divedTrim,
+                effects::divedTrim,
                 softest,
                 correction(Aim.DIVED_TRIM),
                 hold.divedShare * w.divedTrimDeg());
-        rows.band(Aim.DIVED_LIST, this::divedList, softest, correction(Aim.DIVED_LIST), hold.divedShare * w.listDeg());
-    }
-
-    // What one unit adds to each row.
-
-    private double force(Influence i) {
-        return basis.density * i.surfacedMm3() - i.massG();
-    }
-
-    private Vector3D surfacedMoment(Influence i) {
-        return i.surfacedMoment()
-                .subtract(i.surfacedMm3(), surfacedCentre)
-                .scalarMultiply(basis.density)
-                .subtract(i.massMoment().subtract(i.massG(), surfacedCentre));
-    }
-
-    private double trim(Influence i) {
-        return basis.surfaced.ahead().dotProduct(surfacedMoment(i));
-    }
-
-    private double list(Influence i) {
-        return basis.surfaced.port().dotProduct(surfacedMoment(i));
-    }
-
-    private double uprightingSurfaced(Influence i) {
-        return basis.surfaced.up().dotProduct(surfacedMoment(i));
-    }
-
-    private double residual(Influence i) {
-        return basis.density * i.wholeMm3() - i.massG() - i.tankG();
-    }
-
-    private Vector3D wetMassMoment(Influence i) {
-        return i.massMoment().add(i.tankMoment()).subtract(i.massG() + i.tankG(), divedCentre);
-    }
-
-    private Vector3D divedMoment(Influence i) {
-        return i.divedMoment()
-                .subtract(i.divedMm3(), divedCentre)
-                .scalarMultiply(basis.density)
-                .subtract(wetMassMoment(i));
-    }
-
-    private double divedTrim(Influence i) {
-        return basis.dived.ahead().dotProduct(divedMoment(i));
-    }
-
-    private double divedList(Influence i) {
-        return basis.dived.port().dotProduct(divedMoment(i));
-    }
-
-    private double uprightingDived(Influence i) {
-        Vector3D moment = i.wholeMoment()
-                .subtract(i.wholeMm3(), divedCentre)
-                .scalarMultiply(basis.density)
-                .subtract(wetMassMoment(i));
-        return basis.dived.up().dotProduct(moment);
+        rows.band(
+                Aim.DIVED_LIST, effects::divedList, softest, correction(Aim.DIVED_LIST), hold.divedShare * w.listDeg());
     }
 
     /** Writes rows: what the unknowns add, plus what the boat has, compared with a bound; slack in the unit of the aim. */
@@ -342,11 +289,13 @@ final class PlanModel {
         private final LinearProgramme programme;
         private final int n;
         private final List<Slack> slacks;
+        private final Set<Aim> aims;
 
-        RowWriter(LinearProgramme programme, int n, List<Slack> slacks) {
+        RowWriter(LinearProgramme programme, int n, List<Slack> slacks, Set<Aim> aims) {
             this.programme = programme;
             this.n = n;
             this.slacks = slacks;
+            this.aims = aims;
         }
 
         /** Held to the middle, within ± the width, both in the unit of the aim; {@code perUnit} of the row is one unit. */
@@ -362,7 +311,7 @@ final class PlanModel {
         void end(double aheadMm, double width) {
             double perMm = basis.density * basis.waterplaneMm2;
             double lift = Math.toRadians(aheadMm) * perMm / stiffnessTrim;
-            Effect effect = i -> force(i) + lift * trim(i);
+            Effect effect = i -> effects.force(i) + lift * effects.trim(i);
             double middle = correction(Aim.LINE) * perMm + lift * correction(Aim.TRIM) * stiffnessTrim;
             Map<Aim, Double> perUnit = Map.of(Aim.LINE, perMm, Aim.TRIM, lift * stiffnessTrim);
             row(Aim.LINE, effect, perUnit, LinearProgramme.Sense.AT_LEAST, middle - width * perMm);
@@ -383,6 +332,9 @@ final class PlanModel {
 
         /** @param perUnit what one unit of each aim is worth in the row */
         private void row(Aim aim, Effect effect, Map<Aim, Double> perUnit, LinearProgramme.Sense sense, double bound) {
+            if (!aims.contains(aim)) {
+                return;
+            }
             double[] coefficients = new double[n + slacks.size()];
             double rounding = NOTHING * tolerance(aim) * Math.abs(perUnit.get(aim));
             for (int i = 0; i < n; i++) {

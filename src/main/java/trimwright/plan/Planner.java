@@ -56,6 +56,13 @@ public final class Planner {
      * @throws CancellationException soon after the thread is interrupted; its interrupt status stays set
      */
     public static BallastPlan plan(PlanRequest request) {
+        BallastPlan plan = planFor(request);
+        return plan.feasible() || !request.goal().exactly()
+                ? plan
+                : planFor(request.withGoal(request.goal().orLess()));
+    }
+
+    private static BallastPlan planFor(PlanRequest request) {
         CellProgramme programme = CellProgramme.of(request);
         CellProgramme.Outline outline = programme.outline(List.of(), EnumSet.allOf(Aim.class));
         BallastPlan best = new Planner(programme).plan(outline);
@@ -104,13 +111,18 @@ public final class Planner {
 
     private BallastPlan plan(CellProgramme.Outline outline) {
         if (!outline.meetsAll()) {
-            return unplanned(outline.misses());
+            return unplanned(Causes.explained(programme, outline.model(), outline.misses()));
         }
         double[] amounts = programme.amountsMm3(outline);
         BallastPlan best = null;
         for (StripMaker.Style style : STYLES) {
             List<Strip> strips = StripMaker.strips(
-                    programme.cells(), amounts, request.leadGPerCm3() / 1000, request.foamGPerCm3() / 1000, style);
+                    programme.cells(),
+                    amounts,
+                    request.leadGPerCm3() / 1000,
+                    request.foamGPerCm3() / 1000,
+                    basis.condition.volumeCentroidMm().getZ(),
+                    style);
             BallastPlan plan = cutTo(strips, outline);
             if (best == null || better(plan, best)) {
                 best = plan;
@@ -147,6 +159,7 @@ public final class Planner {
         StripPlan stripPlan = new StripPlan(basis, strips, programme.loose(), request);
         BallastPlan plan = null;
         for (int round = 0; round < MOST_ROUNDS; round++) {
+            CellProgramme.stopIfInterrupted();
             if (!stripPlan.solve()) {
                 return plan == null ? unplanned(stripPlan.misses()) : plan;
             }
@@ -252,8 +265,9 @@ public final class Planner {
     private static Boat carriedOut(Boat boat, List<Part> pieces, List<Loose.Changed> changed) {
         List<Part> parts = new ArrayList<>();
         for (Part part : boat.parts()) {
-            Optional<Loose.Changed> own =
-                    changed.stream().filter(c -> c.loose().part() == part).findFirst();
+            Optional<Loose.Changed> own = changed.stream()
+                    .filter(c -> c.loose().part().id().equals(part.id()))
+                    .findFirst();
             (own.isPresent() ? own.get().part() : Optional.of(part)).ifPresent(parts::add);
         }
         parts.addAll(pieces);

@@ -6,14 +6,8 @@ import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
-import trimwright.boat.HullBuild;
 import trimwright.boat.Kind;
-import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
-import trimwright.boat.Piece;
-import trimwright.immersion.AxisClearance;
-import trimwright.immersion.Column;
-import trimwright.immersion.MeshTree;
 import trimwright.mesh.Bounds;
 
 /**
@@ -32,7 +26,8 @@ public final class SeatFinder {
     private static final int STATIONS = 120;
     private static final int HEIGHTS = 32;
 
-    private final List<Hull> hulls = new ArrayList<>();
+    private final HullClearance hull;
+    private final Boat boat;
     private final BarShape bar;
     private final Part part;
     private final double gap;
@@ -41,29 +36,20 @@ public final class SeatFinder {
     private final double axisY;
     private final double axisZ;
     private final double radius;
-    private final Column column = new Column();
-    /** Per hull, the point found last: the next one is seldom far from it. */
-    private final Vector3D[] last;
-
-    private record Hull(MeshTree tree, double thicknessMm, boolean enclosesMaterial) {}
+    private final boolean round;
 
     private SeatFinder(Boat boat, Part part, double gapMm) {
+        this.boat = boat;
         this.part = part;
         this.gap = gapMm;
+        hull = new HullClearance(boat);
         bar = (BarShape) part.shape().orElseThrow();
         from = Math.min(bar.fromMm().getX(), bar.toMm().getX());
         to = Math.max(bar.fromMm().getX(), bar.toMm().getX());
         axisY = bar.fromMm().getY();
         axisZ = bar.fromMm().getZ();
         radius = bar.diameterMm() / 2;
-        for (Piece piece : boat.pieces()) {
-            if (piece.part().build().isPresent()) {
-                HullBuild build = piece.part().build().get();
-                MeshTree tree = ((MeshShape) piece.shape().orElseThrow()).tree();
-                hulls.add(new Hull(tree, build.shellMm(), build.enclosesMaterial()));
-            }
-        }
-        last = new Vector3D[hulls.size()];
+        round = bar.ends() == BarShape.Ends.ROUND;
     }
 
     /** Whether a part is a cylinder whose seat can be found: a round bar lying along x. */
@@ -86,41 +72,39 @@ public final class SeatFinder {
     }
 
     private CylinderSeat find() {
-        Bounds bounds =
-                hulls.stream().map(h -> h.tree().bounds()).reduce(Bounds::union).orElseThrow();
-        AxisClearance.Nearest present = nearest(axisZ, radius);
+        Bounds bounds = hull.bounds();
+        HullClearance.Nearest present = nearest(axisZ, radius);
         boolean inside = inside(axisZ);
         double clearance = (inside ? present.distanceMm() : -present.distanceMm()) - radius;
         Optional<Double> lowest = firstSeat(bounds.minZ(), bounds.maxZ(), 1);
         Optional<Double> highest = lowest.flatMap(z -> firstSeat(bounds.maxZ(), z, -1));
+        LongestSeat longest = new LongestSeat(hull, axisY, radius + gap);
+        List<SeatRoom> rooms = new ArrayList<>();
+        rooms.add(SeatRoom.of(boat, part, axisZ));
+        lowest.ifPresent(z -> rooms.add(SeatRoom.of(boat, part, z)));
+        highest.ifPresent(z -> rooms.add(SeatRoom.of(boat, part, z)));
         return new CylinderSeat(
                 part,
                 inside && clearance >= gap,
                 clearance,
-                present.pointMm(),
+                touch(present, axisZ),
                 lowest,
                 highest,
-                lowest.map(z -> nearest(z, radius).pointMm()),
+                lowest.map(z -> touch(nearest(z, radius), z)),
                 inside ? largestAt(axisZ) : 0,
                 largestAnywhere(bounds),
-                longest(bounds),
-                profile(bounds));
+                longest.about(0.5 * (from + to), axisZ),
+                longest.anywhere(),
+                profile(bounds),
+                List.copyOf(rooms));
     }
 
-    private AxisClearance.Nearest nearest(double z, double forRadius) {
-        AxisClearance.Nearest best = null;
-        for (int i = 0; i < hulls.size(); i++) {
-            Hull hull = hulls.get(i);
-            AxisClearance clearance = bar.ends() == BarShape.Ends.ROUND
-                    ? AxisClearance.round(hull.tree(), hull.thicknessMm(), from, to, forRadius)
-                    : AxisClearance.flat(hull.tree(), hull.thicknessMm(), from, to);
-            AxisClearance.Nearest own = clearance.nearest(axisY, z, last[i]);
-            last[i] = Double.isFinite(own.distanceMm()) ? own.pointMm() : null;
-            if (best == null || own.distanceMm() < best.distanceMm()) {
-                best = own;
-            }
-        }
-        return best;
+    private static CylinderSeat.Touch touch(HullClearance.Nearest nearest, double z) {
+        return new CylinderSeat.Touch(nearest.part(), nearest.pointMm(), z);
+    }
+
+    private HullClearance.Nearest nearest(double z, double forRadius) {
+        return hull.nearest(from, to, axisY, z, round, forRadius);
     }
 
     private double missing(double z) {
@@ -145,33 +129,16 @@ public final class SeatFinder {
     private boolean inside(double z) {
         for (int i = 0; i <= 8; i++) {
             double x = from + (to - from) * (0.001 + 0.998 * i / 8);
-            if (!insideAt(x, z)) {
+            if (!hull.inside(x, axisY, z)) {
                 return false;
             }
         }
         return true;
     }
 
-    private boolean insideAt(double x, double z) {
-        for (Hull hull : hulls) {
-            column.through(hull.tree(), x, axisY + 1e-7);
-            int below = 0;
-            int depth = 0;
-            for (int i = 0; i < column.count() && column.heightMm(i) < z; i++) {
-                below++;
-                depth += column.turn(i);
-            }
-            boolean between = below > 0 && below < column.count();
-            if (hull.enclosesMaterial() ? between && depth == 0 : depth > 0) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Greatest diameter about the axis at a height: for round ends the core shrinks as the radius grows, so it is found by halving. */
     private double largestAt(double z) {
-        if (bar.ends() == BarShape.Ends.FLAT) {
+        if (!round) {
             return Math.max(0, 2 * (nearest(z, radius).distanceMm() - gap));
         }
         double low = 0;
@@ -217,82 +184,16 @@ public final class SeatFinder {
                 : new CylinderSeat.Largest(best, bestZ);
     }
 
-    /** The stretch over which the cylinder could be lengthened, to the width of a station. */
-    private Optional<CylinderSeat.Stretch> longest(Bounds bounds) {
-        double step = bounds.sizeX() / STATIONS;
-        double middle = 0.5 * (from + to);
-        if (!stationFits(middle, middle)) {
-            return Optional.empty();
-        }
-        double aft = reach(middle, bounds.minX(), -step);
-        double fore = reach(middle, bounds.maxX(), step);
-        return Optional.of(new CylinderSeat.Stretch(aft, fore));
-    }
-
-    private double reach(double start, double end, double step) {
-        double x = start;
-        while (step * (end - x) > 0 && stationFits(x, x + step)) {
-            x += step;
-        }
-        // The last station is narrowed down by halving.
-        double fits = x;
-        double fails = x + step;
-        for (int i = 0; i < 30; i++) {
-            double half = 0.5 * (fits + fails);
-            if (stationFits(x, half)) {
-                fits = half;
-            } else {
-                fails = half;
-            }
-        }
-        return fits;
-    }
-
-    private boolean stationFits(double x0, double x1) {
-        double a = Math.min(x0, x1);
-        double b = Math.max(x0, x1);
-        if (!insideAt(a, axisZ) || !insideAt(b, axisZ)) {
-            return false;
-        }
-        for (Hull hull : hulls) {
-            if (AxisClearance.flat(hull.tree(), hull.thicknessMm(), a, b)
-                            .nearest(axisY, axisZ)
-                            .distanceMm()
-                    < radius + gap) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     private List<CylinderSeat.Station> profile(Bounds bounds) {
         List<CylinderSeat.Station> stations = new ArrayList<>();
         double step = bounds.sizeX() / STATIONS;
         for (int i = 0; i < STATIONS; i++) {
             double x = bounds.minX() + (i + 0.5) * step;
-            if (!insideAt(x, axisZ)) {
-                continue;
+            if (hull.inside(x, axisY, axisZ)) {
+                HullClearance.Between z = hull.between(x, axisY, axisZ);
+                double distance = hull.distanceMm(x - step / 2, x + step / 2, axisY, axisZ);
+                stations.add(new CylinderSeat.Station(x, z.bottomZMm(), z.topZMm(), Math.max(0, 2 * (distance - gap))));
             }
-            double bottom = Double.NEGATIVE_INFINITY;
-            double top = Double.POSITIVE_INFINITY;
-            double distance = Double.POSITIVE_INFINITY;
-            for (Hull hull : hulls) {
-                column.through(hull.tree(), x, axisY + 1e-7);
-                for (int k = 0; k < column.count(); k++) {
-                    double z = column.heightMm(k);
-                    if (z < axisZ) {
-                        bottom = Math.max(bottom, z + hull.thicknessMm());
-                    } else {
-                        top = Math.min(top, z - hull.thicknessMm());
-                    }
-                }
-                distance = Math.min(
-                        distance,
-                        AxisClearance.flat(hull.tree(), hull.thicknessMm(), x - step / 2, x + step / 2)
-                                .nearest(axisY, axisZ)
-                                .distanceMm());
-            }
-            stations.add(new CylinderSeat.Station(x, bottom, top, Math.max(0, 2 * (distance - gap))));
         }
         return List.copyOf(stations);
     }

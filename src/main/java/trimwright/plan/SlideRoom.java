@@ -29,7 +29,7 @@ record SlideRoom(double aheadMm, double asternMm) {
         double ahead = Double.POSITIVE_INFINITY;
         double astern = Double.POSITIVE_INFINITY;
         for (Piece piece : pieces) {
-            Optional<Shape> body = piece.part() == part ? FreeSpace.body(piece) : Optional.empty();
+            Optional<Shape> body = piece.part().id().equals(part.id()) ? FreeSpace.body(piece) : Optional.empty();
             if (body.isPresent() && space.insideKnown()) {
                 ahead = Math.min(ahead, reach(space, body.get().bounds(), 1));
                 astern = Math.min(astern, reach(space, body.get().bounds(), -1));

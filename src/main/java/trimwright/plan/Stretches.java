@@ -48,7 +48,7 @@ final class Stretches {
 
     /** Takes a stretch away. */
     void remove(double from, double to) {
-        if (!(to > from)) {
+        if (!(to > from) || !meets(from, to)) {
             return;
         }
         int before = count;
@@ -69,10 +69,13 @@ final class Stretches {
         }
     }
 
-    /** Keeps only what lies between two heights. */
-    void clip(double from, double to) {
-        remove(Double.NEGATIVE_INFINITY, from);
-        remove(to, Double.POSITIVE_INFINITY);
+    private boolean meets(double from, double to) {
+        for (int i = 0; i < count; i++) {
+            if (high[i] > from && low[i] < to) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void insert(double from, double to) {

@@ -21,16 +21,27 @@ final class StripMaker {
     private static final double LEAST_SECTION_SHARE = 0.75;
 
     private static final int MOST_STRIPS = 3;
+    /** Sides of a cross-section are rounded to this, finer where they are short. */
+    private static final double COARSE_STEP_MM = 0.5;
+
+    private static final double FINE_STEP_MM = 0.1;
+    private static final double THIN_MM = 10;
 
     private StripMaker() {}
 
     /**
      * @param cells all free cells
      * @param amountsMm3 how much of each is to be filled
+     * @param middleZMm height from which lead should be far down and foam far up
      * @param style how finely
      */
     static List<Strip> strips(
-            List<RoomCell> cells, double[] amountsMm3, double leadGPerMm3, double foamGPerMm3, Style style) {
+            List<RoomCell> cells,
+            double[] amountsMm3,
+            double leadGPerMm3,
+            double foamGPerMm3,
+            double middleZMm,
+            Style style) {
         Map<String, List<Integer>> groups = groups(cells, amountsMm3, style.apart());
         List<Strip> strips = new ArrayList<>();
         for (List<Integer> group : groups.values()) {
@@ -46,7 +57,7 @@ final class StripMaker {
             }
             double density = own.get(0).use() == Zone.Use.BALLAST ? leadGPerMm3 : foamGPerMm3;
             if (amount > 1e-6 * own.stream().mapToDouble(RoomCell::volumeMm3).sum()) {
-                addStrips(strips, own, amount, moment / amount, density);
+                addStrips(strips, own, new Wish(amount, moment / amount, middleZMm), density);
             }
         }
         for (Zone.Use use : Zone.Use.values()) {
@@ -67,6 +78,27 @@ final class StripMaker {
      * @param apart whether what lies apart in a zone stays apart; otherwise one strip takes it all, in the middle
      */
     record Style(double sliverShare, boolean apart) {}
+
+    /** How much is to lie where: about a place along the boat, as far from a height as can be. */
+    private record Wish(double amountMm3, double centreXMm, double middleZMm) {
+
+        Wish left(double amount) {
+            return new Wish(amount, centreXMm, middleZMm);
+        }
+
+        /** What a run is worth: volume, as far as it is wanted, times its distance from the middle; less where it lies away. */
+        double worth(BoxShape run) {
+            double off = Math.max(
+                    0,
+                    Math.max(
+                            run.fromMm().getX() - centreXMm,
+                            centreXMm - run.toMm().getX()));
+            Vector3D size = run.toMm().subtract(run.fromMm());
+            double volume = Math.min(SPARE * amountMm3, size.getX() * size.getY() * size.getZ());
+            double far = Math.abs(0.5 * (run.fromMm().getZ() + run.toMm().getZ()) - middleZMm);
+            return volume * far / (1 + off / size.getX());
+        }
+    }
 
     private static Map<String, List<Integer>> groups(List<RoomCell> cells, double[] amountsMm3, boolean apart) {
         Map<String, List<Integer>> groups = new TreeMap<>();
@@ -102,11 +134,13 @@ final class StripMaker {
         return true;
     }
 
-    private static void addStrips(
-            List<Strip> strips, List<RoomCell> cells, double amount, double centreX, double density) {
+    private static void addStrips(List<Strip> strips, List<RoomCell> cells, Wish wish, double density) {
+        double amount = wish.amountMm3();
+        double centreX = wish.centreXMm();
         double left = amount;
         for (int k = 0; k < MOST_STRIPS && left > 0 && !cells.isEmpty(); k++) {
-            BoxShape run = bestRun(cells, left, centreX);
+            BoxShape run =
+                    cuttable(bestRun(cells, wish.left(left)), cells.get(0).use());
             Strip strip = new Strip(cells.get(0), run, density, 0, centreX);
             double own = Math.min(left, strip.capacityMm3());
             strip.put(own, centreX);
@@ -122,8 +156,26 @@ final class StripMaker {
         }
     }
 
+    /** The run with its cross-section rounded down to what can be measured; lead stays on the bottom of it, foam under its top. */
+    private static BoxShape cuttable(BoxShape run, Zone.Use use) {
+        Vector3D size = run.toMm().subtract(run.fromMm());
+        double width = rounded(size.getY());
+        double height = rounded(size.getZ());
+        double middle = 0.5 * (run.fromMm().getY() + run.toMm().getY());
+        double bottom =
+                use == Zone.Use.BALLAST ? run.fromMm().getZ() : run.toMm().getZ() - height;
+        return new BoxShape(
+                new Vector3D(run.fromMm().getX(), middle - width / 2, bottom),
+                new Vector3D(run.toMm().getX(), middle + width / 2, bottom + height));
+    }
+
+    private static double rounded(double sizeMm) {
+        double step = sizeMm < THIN_MM ? FINE_STEP_MM : COARSE_STEP_MM;
+        return Math.max(FINE_STEP_MM, Math.floor(sizeMm / step + 1e-9) * step);
+    }
+
     /** The run of fewest layers that holds the amount with some to spare; otherwise the one that holds most. */
-    private static BoxShape bestRun(List<RoomCell> cells, double amount, double centreX) {
+    private static BoxShape bestRun(List<RoomCell> cells, Wish wish) {
         boolean lead = cells.get(0).use() == Zone.Use.BALLAST;
         List<Integer> layers =
                 cells.stream().map(RoomCell::layer).distinct().sorted().toList();
@@ -131,13 +183,13 @@ final class StripMaker {
         double bestVolume = 0;
         for (int n = 1; n <= layers.size(); n++) {
             List<Integer> used = lead ? layers.subList(0, n) : layers.subList(layers.size() - n, layers.size());
-            BoxShape run = run(cells, used, centreX);
+            BoxShape run = run(cells, used, wish);
             if (run == null) {
                 continue;
             }
             Vector3D size = run.toMm().subtract(run.fromMm());
             double volume = size.getX() * size.getY() * size.getZ();
-            if (volume >= SPARE * amount) {
+            if (volume >= SPARE * wish.amountMm3()) {
                 return run;
             }
             if (volume > bestVolume) {
@@ -149,25 +201,22 @@ final class StripMaker {
     }
 
     /** The longest run about a place whose cross-section stays free, over the layers given. */
-    private static BoxShape run(List<RoomCell> cells, List<Integer> layers, double centreX) {
+    private static BoxShape run(List<RoomCell> cells, List<Integer> layers, Wish wish) {
         Map<Integer, BoxShape> bySlice = new TreeMap<>();
         for (RoomCell c : cells) {
             if (layers.contains(c.layer())) {
                 bySlice.merge(c.slice(), c.box(), StripMaker::stacked);
             }
         }
-        List<Map.Entry<Integer, BoxShape>> slices =
-                bySlice.entrySet().stream().filter(e -> e.getValue() != NO_BOX).toList();
+        List<Map.Entry<Integer, BoxShape>> slices = bySlice.entrySet().stream()
+                .filter(e -> !e.getValue().equals(NO_BOX))
+                .toList();
         BoxShape best = null;
         double bestWorth = 0;
         // Every slice is tried as the seed; runs nearer the place wanted are worth more.
         for (int seed = 0; seed < slices.size(); seed++) {
             BoxShape run = grown(slices, seed);
-            double off = Math.max(
-                    0,
-                    Math.max(run.fromMm().getX() - centreX, centreX - run.toMm().getX()));
-            Vector3D size = run.toMm().subtract(run.fromMm());
-            double worth = size.getX() * size.getY() * size.getZ() / (1 + off / size.getX());
+            double worth = wish.worth(run);
             if (worth > bestWorth) {
                 bestWorth = worth;
                 best = run;
@@ -180,11 +229,12 @@ final class StripMaker {
 
     /** Two boxes of one slice, one on the other, as one; none when they do not touch. */
     private static BoxShape stacked(BoxShape a, BoxShape b) {
-        if (a == NO_BOX || b == NO_BOX) {
+        if (a.equals(NO_BOX) || b.equals(NO_BOX)) {
             return NO_BOX;
         }
-        BoxShape low = a.fromMm().getZ() < b.fromMm().getZ() ? a : b;
-        BoxShape high = low == a ? b : a;
+        boolean aLow = a.fromMm().getZ() < b.fromMm().getZ();
+        BoxShape low = aLow ? a : b;
+        BoxShape high = aLow ? b : a;
         double y0 = Math.max(a.fromMm().getY(), b.fromMm().getY());
         double y1 = Math.min(a.toMm().getY(), b.toMm().getY());
         if (high.fromMm().getZ() - low.toMm().getZ() > 1e-6 || !(y1 > y0)) {

@@ -221,7 +221,12 @@ final class StripPlan {
             double volume = s.use == Zone.Use.BALLAST
                     ? Math.rint(s.massG() / LEAD_STEP_G) * LEAD_STEP_G / s.densityGPerMm3()
                     : Math.rint(s.lengthMm() / LENGTH_STEP_MM) * LENGTH_STEP_MM * s.sectionMm2();
-            s.put(Math.min(volume, s.capacityMm3()), s.centreXMm());
+            double most = s.use == Zone.Use.BALLAST
+                    ? s.capacityMm3()
+                    : Math.floor(s.capacityMm3() / s.sectionMm2() / LENGTH_STEP_MM + 1e-9)
+                            * LENGTH_STEP_MM
+                            * s.sectionMm2();
+            s.put(Math.min(volume, most), s.centreXMm());
         }
         changed = new ArrayList<>(changed.stream().map(Loose.Changed::sized).toList());
     }
@@ -342,7 +347,11 @@ final class StripPlan {
     List<Part> parts(Boat boat) {
         Set<String> taken = boat.parts().stream().map(Part::id).collect(Collectors.toCollection(LinkedHashSet::new));
         List<Part> parts = new ArrayList<>();
-        for (Strip s : strips) {
+        List<Strip> ordered = new ArrayList<>(strips);
+        ordered.sort(Comparator.<Strip, Zone.Use>comparing(s -> s.use)
+                .thenComparing(s -> s.centreXMm())
+                .thenComparing(s -> s.twin));
+        for (Strip s : ordered) {
             String what = s.use == Zone.Use.BALLAST ? "lead" : "foam";
             String base = s.zone + " " + what + (s.twin ? " starboard" : "");
             String id = base;

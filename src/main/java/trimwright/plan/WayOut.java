@@ -6,15 +6,18 @@ package trimwright.plan;
  * @param kind what to change
  * @param subject the part, zone or aim concerned; empty for the whole boat
  * @param amount how much, in the unit of the kind; its sign tells the way
+ * @param shiftMm with {@link Kind#TANK_REPLACED} also how far to move it ahead; otherwise 0
  * @param addedG mass that the plan then adds
  * @param effort how far it goes, as a share of what a builder would think little: ways out are ranked by it
  */
-public record WayOut(Kind kind, String subject, double amount, double addedG, double effort) {
+public record WayOut(Kind kind, String subject, double amount, double shiftMm, double addedG, double effort) {
 
     /** What can be changed. */
     public enum Kind {
         /** Another volume of the tank, cm³. */
         TANK_VOLUME,
+        /** A tank of another volume, cm³, in another place. */
+        TANK_REPLACED,
         /** The tank farther ahead, mm. */
         TANK_SHIFT,
         /** The line painted higher, mm. */

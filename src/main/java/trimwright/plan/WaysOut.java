@@ -14,10 +14,17 @@ import trimwright.boat.Zone;
 public final class WaysOut {
 
     private static final double LINE_MOST_MM = 16;
+    /** How many times over a tolerance may be missed by a way out that eases it: more is giving the aim up. */
+    private static final double MOST_EASED = 8;
     /** How many times over the room may be filled when asking how much more is needed. */
     private static final double MORE_ROOM = 20;
     /** Cost of a unit of a change, in grams: so dear that as little as possible of it is used. */
     private static final double DEAR = 1e4;
+
+    /** What a builder thinks little: share of the tank's volume, and a shift, mm. */
+    private static final double EASY_TANK_SHARE = 0.1;
+
+    private static final double EASY_SHIFT_MM = 20;
 
     private final PlanRequest request;
     private final CellProgramme programme;
@@ -32,8 +39,7 @@ public final class WaysOut {
     public static List<WayOut> of(PlanRequest request, List<Room> rooms) {
         WaysOut search = new WaysOut(request, rooms);
         if (search.programme.basis().dives) {
-            search.tankVolume();
-            search.tankShift();
+            search.tank();
         }
         search.line();
         search.takeOut();
@@ -46,20 +52,38 @@ public final class WaysOut {
         return List.copyOf(search.found);
     }
 
-    private void tankVolume() {
+    /** Another tank: of another volume, or in another place, or, where neither is enough, both. */
+    private void tank() {
         PlanBasis basis = programme.basis();
-        double tankMm3 = basis.condition.tankVolumeMm3();
-        Vector3D centre = tankCentre();
         double perCm3 = 1000 * basis.density;
-        Influence one = Influence.ofTankWater(perCm3, centre.scalarMultiply(perCm3));
-        offer(WayOut.Kind.TANK_VOLUME, "", List.of(one, one.times(-1)), tankMm3 / 1000, tankMm3 / 1000 * 0.1);
+        Influence cm3 = Influence.ofTankWater(perCm3, tankCentre().scalarMultiply(perCm3));
+        double mass = basis.density * basis.condition.tankVolumeMm3();
+        Influence mm = Influence.ofTankWater(0, new Vector3D(mass, 0, 0));
+        double wholeCm3 = basis.condition.tankVolumeMm3() / 1000;
+        List<Choice> volume = bothWays(WayOut.Kind.TANK_VOLUME, cm3, wholeCm3);
+        List<Choice> place = bothWays(WayOut.Kind.TANK_SHIFT, mm, basis.condition.lengthMm() / 4);
+        int before = found.size();
+        offer(WayOut.Kind.TANK_VOLUME, volume, wholeCm3 * EASY_TANK_SHARE);
+        offer(WayOut.Kind.TANK_SHIFT, place, EASY_SHIFT_MM);
+        if (found.size() == before) {
+            List<Choice> both = new ArrayList<>(volume);
+            both.addAll(place);
+            CellProgramme.Outline outline = programme.outline(both, EnumSet.noneOf(Aim.class));
+            if (outline.meetsAll()) {
+                double[] x = outline.from(outline.model().choices().size() - 4);
+                double more = x[0] - x[1];
+                // Moving the tank was offered for its present volume; the moment is what counts.
+                double shift = (x[2] - x[3]) * wholeCm3 / (wholeCm3 + more);
+                double effort = Math.abs(more) / (wholeCm3 * EASY_TANK_SHARE) + Math.abs(shift) / EASY_SHIFT_MM;
+                found.add(new WayOut(WayOut.Kind.TANK_REPLACED, "", more, shift, outline.addedG(), effort));
+            }
+        }
     }
 
-    private void tankShift() {
-        PlanBasis basis = programme.basis();
-        double mass = basis.density * basis.condition.tankVolumeMm3();
-        Influence one = Influence.ofTankWater(0, new Vector3D(mass, 0, 0));
-        offer(WayOut.Kind.TANK_SHIFT, "", List.of(one, one.times(-1)), basis.condition.lengthMm() / 4, 20);
+    private static List<Choice> bothWays(WayOut.Kind kind, Influence one, double most) {
+        return List.of(
+                Choice.plain(new Unknown(kind.name(), one, most, DEAR)),
+                Choice.plain(new Unknown(kind.name(), one.times(-1), most, DEAR)));
     }
 
     private Vector3D tankCentre() {
@@ -75,20 +99,17 @@ public final class WaysOut {
         return moment.scalarMultiply(1 / volume);
     }
 
-    /** Offers a change both ways and keeps the answer when it is enough. */
-    private void offer(WayOut.Kind kind, String subject, List<Influence> ways, double most, double easy) {
-        List<Choice> offered = ways.stream()
-                .map(i -> Choice.plain(new Unknown(kind.name(), i, most, DEAR)))
-                .toList();
-        CellProgramme.Outline outline = programme.outline(offered, EnumSet.noneOf(Aim.class));
+    /** Keeps the answer when the change is enough. */
+    private void offer(WayOut.Kind kind, List<Choice> bothWays, double easy) {
+        CellProgramme.Outline outline = programme.outline(bothWays, EnumSet.noneOf(Aim.class));
         if (outline.meetsAll()) {
             double[] x = outline.from(outline.model().choices().size() - 2);
-            add(kind, subject, x[0] - x[1], outline, easy);
+            add(kind, "", x[0] - x[1], outline, easy);
         }
     }
 
     private void add(WayOut.Kind kind, String subject, double amount, CellProgramme.Outline outline, double easy) {
-        found.add(new WayOut(kind, subject, amount, outline.addedG(), Math.abs(amount) / easy));
+        found.add(new WayOut(kind, subject, amount, 0, outline.addedG(), Math.abs(amount) / easy));
     }
 
     private void line() {
@@ -117,7 +138,7 @@ public final class WaysOut {
         CellProgramme.Outline outline =
                 programme.like(request.withLineRaised(raisedMm)).outline();
         return outline.meetsAll()
-                ? new WayOut(WayOut.Kind.LINE_RAISED, "", raisedMm, outline.addedG(), Math.abs(raisedMm) / 3)
+                ? new WayOut(WayOut.Kind.LINE_RAISED, "", raisedMm, 0, outline.addedG(), Math.abs(raisedMm) / 3)
                 : null;
     }
 
@@ -148,13 +169,11 @@ public final class WaysOut {
     private void ease(Aim aim) {
         CellProgramme.Outline outline = programme.outline(List.of(), EnumSet.of(aim));
         if (outline.solution().isOptimal() && outline.misses().size() == 1) {
-            Miss miss = outline.misses().get(0);
-            add(
-                    WayOut.Kind.AIM_EASED,
-                    aim.key(),
-                    miss.amount(),
-                    outline,
-                    0.5 * outline.model().tolerance(aim));
+            double amount = outline.misses().get(0).amount();
+            double tolerance = outline.model().tolerance(aim);
+            if (Math.abs(amount) <= MOST_EASED * tolerance) {
+                add(WayOut.Kind.AIM_EASED, aim.key(), amount, outline, 0.5 * tolerance);
+            }
         }
     }
 }

@@ -3,12 +3,16 @@ package trimwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
+import trimwright.boat.PaintedLine;
 import trimwright.boat.Part;
 import trimwright.boat.Piece;
+import trimwright.immersion.WaterPlane;
+import trimwright.mesh.Bounds;
 import trimwright.plan.Aim;
 import trimwright.plan.BallastPlan;
 import trimwright.plan.Miss;
@@ -18,36 +22,30 @@ import trimwright.plan.WayOut;
 public final class PlanWords {
 
     private static final double SAME_MM = 0.05;
+    private static final double AT_LINE_MM = 1;
+
+    private static final double FAR_OVER_DEG = 15;
 
     private PlanWords() {}
 
     /**
-     * The pieces as lines of a cut list, pairs together.
+     * Everything that a plan changes, as lines: pieces to add, pairs together, what to take out, what to move. Places are measured from the stern and
+     * the keel of her hull.
      *
-     * @param pieces boxes of lead or foam
-     * @param sternXMm where the stern is, from which places are measured
-     * @param keelZMm where the keel is
+     * @param boat the boat as she is
      */
-    public static List<String> cutList(List<Part> pieces, double sternXMm, double keelZMm) {
+    public static List<String> changes(Boat boat, BallastPlan plan) {
+        Bounds hull = hull(boat);
+        Optional<WaterPlane> line = boat.paintedLine().map(PaintedLine::plane);
         List<String> lines = new ArrayList<>();
-        List<Part> left = new ArrayList<>(pieces);
+        List<Part> left = new ArrayList<>(plan.pieces());
         while (!left.isEmpty()) {
             Part piece = left.remove(0);
             Part twin =
                     left.stream().filter(p -> mirrored(piece, p)).findFirst().orElse(null);
             left.remove(twin);
-            lines.add(line(piece, twin != null, sternXMm, keelZMm));
+            lines.add(line(piece, twin != null, hull.minX(), hull.minZ(), line));
         }
-        return lines;
-    }
-
-    /**
-     * Everything that a plan changes, as lines: pieces to add, what to take out, what to move.
-     *
-     * @param boat the boat as she is
-     */
-    public static List<String> changes(Boat boat, BallastPlan plan, double sternXMm, double keelZMm) {
-        List<String> lines = new ArrayList<>(cutList(plan.pieces(), sternXMm, keelZMm));
         plan.removals().forEach((id, share) -> {
             String grams = Numbers.g(removedG(boat, id, share));
             lines.add(
@@ -62,7 +60,7 @@ public final class PlanWords {
         return lines;
     }
 
-    /** Mass of a share of a part, of all its pieces. */
+    /** Mass of a share of a part, of all its pieces, g. */
     public static double removedG(Boat boat, String id, double share) {
         return share
                 * boat.pieces().stream()
@@ -71,7 +69,17 @@ public final class PlanWords {
                         .sum();
     }
 
-    private static String line(Part piece, boolean pair, double sternX, double keelZ) {
+    /** The box around her hull, or around everything with a shape where there is none. */
+    private static Bounds hull(Boat boat) {
+        boolean hull = boat.parts().stream().anyMatch(Part::isHull);
+        return boat.pieces().stream()
+                .filter(p -> p.shape().isPresent() && (!hull || p.part().isHull()))
+                .map(p -> p.shape().orElseThrow().bounds())
+                .reduce(Bounds::union)
+                .orElse(new Bounds(0, 0, 0, 0, 0, 0));
+    }
+
+    private static String line(Part piece, boolean pair, double sternX, double keelZ, Optional<WaterPlane> line) {
         BoxShape box = (BoxShape) piece.shape().orElseThrow();
         Vector3D from = box.fromMm();
         Vector3D size = box.toMm().subtract(from);
@@ -86,12 +94,20 @@ public final class PlanWords {
                 Numbers.brief(size.getY()),
                 Numbers.brief(size.getZ()),
                 Numbers.brief(size.getX()),
-                (lead ? Numbers.g(massG) : Numbers.fixed(volumeCm3, 1) + " cm³") + (pair ? " each" : ""));
+                (lead ? Numbers.fixed(massG, 0) + " g" : Numbers.fixed(volumeCm3, 1) + " cm³") + (pair ? " each" : ""));
         return what + ", " + side(box, pair) + ", from " + Numbers.fixed(from.getX() - sternX, 0) + " to "
                 + Numbers.fixed(box.toMm().getX() - sternX, 0) + " mm ahead of the stern, underside "
-                + Numbers.mm(from.getZ() - keelZ) + " and top "
-                + Numbers.mm(box.toMm().getZ() - keelZ)
-                + " above the keel";
+                + Numbers.mm(from.getZ() - keelZ) + " above the keel, top "
+                + top(box, keelZ, line);
+    }
+
+    private static String top(BoxShape box, double keelZ, Optional<WaterPlane> line) {
+        double x = 0.5 * (box.fromMm().getX() + box.toMm().getX());
+        double z = box.toMm().getZ();
+        boolean atLine = line.filter(
+                        w -> Math.abs(w.up().dotProduct(new Vector3D(x, 0, z)) - w.heightMm()) < AT_LINE_MM)
+                .isPresent();
+        return atLine ? "at the waterline" : Numbers.mm(z - keelZ);
     }
 
     private static String side(BoxShape box, boolean pair) {
@@ -102,7 +118,7 @@ public final class PlanWords {
         }
         double near = Math.min(Math.abs(y0), Math.abs(y1));
         double far = Math.max(Math.abs(y0), Math.abs(y1));
-        String off = Numbers.brief(near) + " to " + Numbers.mm(far) + " off the centreline";
+        String off = Numbers.brief(near) + " to " + Numbers.brief(far) + " mm off the centreline";
         if (pair) {
             return "port and starboard, " + off;
         }
@@ -122,83 +138,67 @@ public final class PlanWords {
                 && Math.abs(p.bounds().maxZ() - q.bounds().maxZ()) < SAME_MM;
     }
 
-    /** An aim that is missed, with its physical meaning. */
+    /** An aim that is missed, and why. */
     public static String of(Miss miss) {
+        return how(miss) + miss.cause().map(c -> ": " + CauseWords.of(c)).orElse("");
+    }
+
+    /** An angle that a linear estimate gives; beyond this it only says that it is large. */
+    private static String angle(double deg) {
+        return deg > FAR_OVER_DEG ? "more than " + Numbers.degrees(FAR_OVER_DEG) : Numbers.degrees(deg);
+    }
+
+    private static String how(Miss miss) {
         double amount = miss.amount();
         double size = Math.abs(amount);
-        switch (miss.aim()) {
-            case LINE:
-                return amount > 0
-                        ? "she lies " + Numbers.mm(size) + " too deep: she weighs more than stands under her line"
-                        : "she floats " + Numbers.mm(size)
-                                + " too high: there is not enough room for the lead that would put her down";
-            case TRIM:
-                return "surfaced she trims " + Numbers.degrees(size) + (amount > 0 ? " bow up" : " bow down")
-                        + ": what may be added cannot be placed far enough along";
-            case LIST:
-                return "she lists " + Numbers.degrees(size) + (amount > 0 ? " to starboard" : " to port")
-                        + ": what may be added cannot be placed far enough to the side";
-            case RESIDUAL:
-                return amount > 0
-                        ? "dived she keeps " + Numbers.g(size)
-                                + " too much buoyancy: the tank holds less than what stands" + " above the line"
-                        : "dived she lacks " + Numbers.g(size)
-                                + " of buoyancy: the tank takes in more than stands above" + " the line";
-            case DIVED_TRIM:
-                return "dived she trims " + Numbers.degrees(size) + (amount > 0 ? " bow up" : " bow down")
-                        + ": the tank does not lie under the middle of what stands above the line";
-            case DIVED_LIST:
-                return "dived she lists " + Numbers.degrees(size) + (amount > 0 ? " to starboard" : " to port");
-            case BG:
-                return "B stands " + Numbers.mm(size)
-                        + " too little above G dived: there is not enough room low for lead" + " and high for foam";
-            default:
-                return "GM is " + Numbers.mm(size) + " too small surfaced";
-        }
+        return switch (miss.aim()) {
+            case LINE -> "she lies " + Numbers.mm(size) + (amount > 0 ? " too deep" : " too high");
+            case TRIM -> "surfaced she trims " + angle(size) + (amount > 0 ? " bow up" : " bow down");
+            case LIST -> "she lists " + angle(size) + (amount > 0 ? " to starboard" : " to port");
+            case RESIDUAL ->
+                amount > 0
+                        ? "dived she keeps " + Numbers.g(size) + " too much buoyancy"
+                        : "dived she lacks " + Numbers.g(size) + " of buoyancy";
+            case DIVED_TRIM -> "dived she trims " + angle(size) + (amount > 0 ? " bow up" : " bow down");
+            case DIVED_LIST -> "dived she lists " + angle(size) + (amount > 0 ? " to starboard" : " to port");
+            case BG -> "B stands " + Numbers.mm(size) + " too little above G dived";
+            default -> "GM is " + Numbers.mm(size) + " too small surfaced";
+        };
     }
 
     /** A way out in words. */
     public static String of(WayOut way) {
         double size = Math.abs(way.amount());
         String then = "; the plan then adds " + Numbers.g(way.addedG());
-        switch (way.kind()) {
-            case TANK_VOLUME:
-                return "make the tank " + Numbers.fixed(size, 0) + " cm³ " + (way.amount() > 0 ? "larger" : "smaller")
+        return switch (way.kind()) {
+            case TANK_VOLUME ->
+                "make the tank " + Numbers.fixed(size, 0) + " cm³ " + (way.amount() > 0 ? "larger" : "smaller")
                         + " about its present middle" + then;
-            case TANK_SHIFT:
-                return "shift the tank " + Numbers.mm(size) + (way.amount() > 0 ? " forward" : " aft") + then;
-            case LINE_RAISED:
-                return "paint the line " + Numbers.mm(size) + (way.amount() > 0 ? " higher" : " lower") + then;
-            case TAKEN_OUT:
-                return "take " + Numbers.g(size) + " out of " + way.subject() + then;
-            case MORE_ROOM:
-                return "find " + Numbers.fixed(size, 0) + " cm³ more room for " + way.subject() + then;
-            default:
-                return "be content with " + eased(way) + then;
-        }
+            case TANK_REPLACED ->
+                "make the tank " + Numbers.fixed(size, 0) + " cm³ " + (way.amount() > 0 ? "larger" : "smaller")
+                        + " and shift it " + Numbers.mm(Math.abs(way.shiftMm()))
+                        + (way.shiftMm() > 0 ? " forward" : " aft") + then;
+            case TANK_SHIFT -> "shift the tank " + Numbers.mm(size) + (way.amount() > 0 ? " forward" : " aft") + then;
+            case LINE_RAISED -> "paint the line " + Numbers.mm(size) + (way.amount() > 0 ? " higher" : " lower") + then;
+            case TAKEN_OUT -> "take " + Numbers.g(size) + " out of " + way.subject() + then;
+            case MORE_ROOM -> "find " + Numbers.fixed(size, 0) + " cm³ more room for " + way.subject() + then;
+            default -> "be content with " + eased(way) + then;
+        };
     }
 
     private static String eased(WayOut way) {
         Aim aim = Aim.valueOf(way.subject().toUpperCase(Locale.ROOT));
         String much = Numbers.fixed(Math.abs(way.amount()), aim.unit().equals("g") ? 0 : 1)
                 + (aim.unit().equals("deg") ? "°" : " " + aim.unit());
-        switch (aim) {
-            case LINE:
-                return "the water " + much + (way.amount() > 0 ? " above" : " below") + " the tolerance at the paint";
-            case TRIM:
-                return much + " more surfaced trim, " + (way.amount() > 0 ? "bow up" : "bow down");
-            case LIST:
-                return much + " more list";
-            case RESIDUAL:
-                return much + (way.amount() > 0 ? " more" : " less") + " buoyancy left dived";
-            case DIVED_TRIM:
-                return much + " more dived trim, " + (way.amount() > 0 ? "bow up" : "bow down");
-            case DIVED_LIST:
-                return much + " more list dived";
-            case BG:
-                return much + " less BG";
-            default:
-                return much + " less GM";
-        }
+        return switch (aim) {
+            case LINE -> "the water " + much + (way.amount() > 0 ? " above" : " below") + " the tolerance at the paint";
+            case TRIM -> much + " more surfaced trim, " + (way.amount() > 0 ? "bow up" : "bow down");
+            case LIST -> much + " more list";
+            case RESIDUAL -> much + (way.amount() > 0 ? " more" : " less") + " buoyancy left dived";
+            case DIVED_TRIM -> much + " more dived trim, " + (way.amount() > 0 ? "bow up" : "bow down");
+            case DIVED_LIST -> much + " more list dived";
+            case BG -> much + " less BG";
+            default -> much + " less GM";
+        };
     }
 }

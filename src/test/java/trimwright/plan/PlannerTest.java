@@ -2,6 +2,7 @@ package trimwright.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
@@ -104,7 +106,19 @@ class PlannerTest {
         PlanRequest request = PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS);
         BallastPlan plan = Planner.plan(request);
         assertFalse(plan.feasible());
-        assertTrue(plan.misses().stream().anyMatch(m -> m.aim() == Aim.RESIDUAL && m.amount() > 0));
+        Miss miss = plan.misses().stream()
+                .filter(m -> m.aim() == Aim.RESIDUAL)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(miss.amount() > 0);
+        Cause cause = miss.cause().orElseThrow();
+        assertEquals(Cause.Kind.TANK_TOO_SMALL, cause.kind());
+        assertEquals(Math.PI * 35 * 35 * 70 / 1000, cause.figure("tankCm3"), 1e-6);
+        // By hand above 84 mm: the walls of 1.5 mm and the deck, the tower, and the cylinder's segment over its 500 mm.
+        double segment = 38 * 38 * Math.acos(34 / 38.0) - 34 * Math.sqrt(38 * 38 - 34 * 34);
+        double above = 1.5 * (2 * (800 + 120) * (110 - 84) + 800 * 120) + 80 * 24 * 40 + segment * 500;
+        assertEquals(above / 1000, cause.figure("aboveCm3"), 1e-3 * above / 1000);
+        assertEquals(above / 1000 - 40 / boat.water().densityGPerCm3(), cause.figure("neededCm3"), 1e-3 * above / 1000);
         WayOut tank = WaysOut.of(request, plan.rooms()).stream()
                 .filter(w -> w.kind() == WayOut.Kind.TANK_VOLUME)
                 .findFirst()
@@ -136,6 +150,68 @@ class PlannerTest {
         assertEquals(was.plane().heightMm(), now.plane().heightMm(), 0.1);
         assertTrue(now.gmTransverseMm() > was.gmTransverseMm());
         assertTrue(pair.surfaced().submerged().bgMm() > before.submerged().bgMm());
+    }
+
+    /** A boat that lists, trims and dives at a slant keeps all of that when a pair is added. */
+    @Test
+    void aPairKeepsAListAndATrim() {
+        Boat boat = PlanBoats.submarine(88, 1250, 1.5);
+        Flotation before = Flotation.of(boat);
+        Equilibrium was = before.settled().orElseThrow();
+        assertTrue(Math.abs(was.heelDeg()) > 0.5, "a boat without a list shows nothing");
+        BallastPlan pair = Planner.plan(Pairing.keepingLine(boat, Goal.firmestWithLead(100), 11.34, 0.03)
+                .orElseThrow());
+        assertTrue(pair.feasible(), pair.misses().toString());
+        Equilibrium now = Flotation.of(pair.planned()).settled().orElseThrow();
+        assertEquals(was.heelDeg(), now.heelDeg(), 0.1);
+        assertEquals(was.trimDeg(), now.trimDeg(), 0.05);
+        assertEquals(was.plane().heightMm(), now.plane().heightMm(), 0.2);
+        assertEquals(before.submerged().residualG(), pair.surfaced().submerged().residualG(), 1.5);
+        Equilibrium dived = Flotation.of(boat.withAllTanksAt(1)).settled().orElseThrow();
+        Equilibrium divedNow =
+                Flotation.of(pair.planned().withAllTanksAt(1)).settled().orElseThrow();
+        assertEquals(dived.trimDeg(), divedNow.trimDeg(), 0.5);
+        assertEquals(dived.heelDeg(), divedNow.heelDeg(), 0.5);
+    }
+
+    /** Each reason with its figures, where it is the reason. */
+    @Test
+    void reasonsArePhysical() {
+        assertTrue(causes(Shifted.along(PlanBoats.submarine(88, 1250, 0), "tank", 160), PlanBoats.WANTED)
+                .contains(Cause.Kind.TANK_ALONG));
+        assertEquals(
+                Cause.Kind.TOO_HEAVY,
+                causes(PlanBoats.submarine(88, 4000, 0), PlanBoats.WANTED).get(0));
+        assertEquals(
+                Cause.Kind.TOO_LIGHT,
+                causes(PlanBoats.submarine(88, 100, 0), PlanBoats.WANTED).get(0));
+        assertEquals(
+                List.of(Cause.Kind.GREATEST),
+                causes(PlanBoats.submarine(88, 1250, 0), new Wanted(60, 4, new Targets.Band(20, 40), 0.5, 0.3, 1.5)));
+        assertEquals(
+                Cause.Kind.WEIGHT_ACROSS,
+                causes(PlanBoats.submarine(88, 1250, 60), PlanBoats.WANTED).get(0));
+        assertEquals(
+                Cause.Kind.TANK_TOO_LARGE,
+                causes(PlanBoats.submarine(300, 1250, 0), PlanBoats.WANTED).get(0));
+    }
+
+    private static List<Cause.Kind> causes(Boat boat, Wanted wanted) {
+        BallastPlan plan = Planner.plan(PlanBoats.request(boat, wanted, Goal.LEAST_MASS));
+        assertFalse(plan.feasible());
+        return plan.misses().stream().map(m -> m.cause().orElseThrow().kind()).toList();
+    }
+
+    @Test
+    void anInterruptedPlanStops() {
+        PlanRequest request = PlanBoats.request(PlanBoats.submarine(88, 1250, 0), PlanBoats.WANTED, Goal.LEAST_MASS);
+        Thread.currentThread().interrupt();
+        try {
+            assertThrows(CancellationException.class, () -> Planner.plan(request));
+            assertTrue(Thread.currentThread().isInterrupted());
+        } finally {
+            Thread.interrupted();
+        }
     }
 
     @Test

@@ -56,6 +56,49 @@ class SeatFinderTest {
         assertEquals(2 * (40 - 2 - 1), seat.largestDiameterMm(), 1e-9);
         assertEquals(2 * (40 - 2 - 1), seat.largestAnywhereMm().diameterMm(), 1e-4);
         assertEquals(2 * 198, seat.longest().orElseThrow().lengthMm(), 1e-3);
+        assertEquals(2 * 198, seat.longestAnywhere().orElseThrow().stretch().lengthMm(), 1e-3);
+        assertEquals("hull", seat.touches().hullPart());
+        // The room over its length of 200 mm, 96 × 76 mm across inside the wall, less half the cylinder above and
+        // below.
+        double half = Math.PI * 30 * 30 / 2 * 200;
+        // Columns are 1.3 mm wide, and at each wall half a one may count too much or too little.
+        double error = 1.3 * 200 * 45;
+        SeatRoom room = seat.rooms().get(0);
+        assertEquals(200 * 96 * 38 - half, room.underMm3(), error);
+        assertEquals(200 * 96 * 38 - half, room.overMm3(), error);
+        assertEquals(0, room.aboveLineMm3(), 1e-9);
+        // Lowest: the axis 33 mm up, so 31 mm of room are left under it.
+        assertEquals(200 * 96 * 31 - half, seat.rooms().get(1).underMm3(), error);
+        assertEquals(200 * 96 * 45 - half, seat.rooms().get(1).overMm3(), error);
+    }
+
+    @Test
+    void aPartInTheWayOfASeatIsNamed() {
+        Part cylinder = PlanBoats.weighed(
+                "wtc",
+                Kind.CYLINDER,
+                new BarShape(PlanBoats.at(-100, 0, 45), PlanBoats.at(100, 0, 45), 60, BarShape.Ends.FLAT),
+                100,
+                PlanBoats.at(0, 0, 45));
+        Part lead = PlanBoats.weighed(
+                "keel lead", Kind.BALLAST, PlanBoats.box(-50, -8, 2, 50, 8, 8), 100, PlanBoats.at(0, 0, 5));
+        Part beside = PlanBoats.weighed(
+                "bilge lead", Kind.BALLAST, PlanBoats.box(-50, 38, 2, 50, 46, 8), 100, PlanBoats.at(0, 42, 5));
+        Boat boat = new Boat(
+                "seat",
+                Water.FRESH,
+                Optional.empty(),
+                List.of(
+                        PlanBoats.hull("hull", Solids.box(-200, -50, 0, 200, 50, 80), new HullBuild.Skin(2), 1.2),
+                        cylinder,
+                        lead,
+                        beside),
+                List.of(),
+                Targets.NONE);
+        CylinderSeat seat = SeatFinder.seat(boat, cylinder, 0);
+        assertEquals(List.of(), seat.rooms().get(0).inTheWay());
+        assertEquals(32, seat.rooms().get(1).axisZMm(), 1e-5);
+        assertEquals(List.of("keel lead"), seat.rooms().get(1).inTheWay());
     }
 
     /** In a tube of inner radius 45 (a prism of 256 sides), by hand: axis at most 45 − 30 below the tube's. */
@@ -76,7 +119,12 @@ class SeatFinderTest {
         double atEnds = 60 * Math.sqrt(1 - 0.25);
         assertEquals(2 * atEnds, seat.largestDiameterMm(), 0.05);
         assertEquals(-(atEnds - 30), seat.lowestAxisMm().orElseThrow(), 0.03);
-        assertEquals(100, Math.abs(seat.touchesMm().getX()), 1e-6);
+        assertEquals(100, Math.abs(seat.touches().pointMm().getX()), 1e-6);
+        // Longest where it lies in the middle: the ellipsoid is 30 mm from its axis at 200 √(1 − (30/60)²).
+        CylinderSeat.Longest longest = seat.longestAnywhere().orElseThrow();
+        assertEquals(2 * 200 * Math.sqrt(0.75), longest.stretch().lengthMm(), 0.2);
+        assertEquals(0, longest.axisZMm(), 1);
+        assertEquals(2 * 200 * Math.sqrt(0.75), seat.longest().orElseThrow().lengthMm(), 0.2);
     }
 
     /** Round ends reach farther into the same ellipsoid than flat ones of the same length over all. */
@@ -102,6 +150,7 @@ class SeatFinderTest {
         assertFalse(seat.fits());
         assertTrue(seat.lowestAxisMm().isEmpty());
         assertTrue(seat.clearanceMm() < 0);
+        assertTrue(seat.longestAnywhere().isEmpty());
         assertEquals(76, seat.largestDiameterMm(), 1e-9);
     }
 }
