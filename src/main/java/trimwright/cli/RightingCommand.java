@@ -3,7 +3,6 @@ package trimwright.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import picocli.CommandLine.Model.OptionSpec;
 import trimwright.boat.Boat;
 import trimwright.file.LoadedBoat;
@@ -63,13 +62,15 @@ final class RightingCommand extends BoatCommand {
         Optional<RightingCurve> surfaced = RightingCurve.surfaced(condition, everyDeg);
         if (surfaced.isEmpty()) {
             Flotation sinking = Flotation.of(condition);
-            List<Finding> findings = new ArrayList<>(FlotationFindings.of(sinking));
-            plot.write(Optional.empty()).ifPresent(findings::add);
-            findings.addAll(loaded.findings());
-            return new FloatAnswer(sinking, findings);
+            List<Finding> sunk = new ArrayList<>(FlotationFindings.of(sinking));
+            plot.write(Optional.empty()).ifPresent(sunk::add);
+            sunk.addAll(loaded.findings());
+            return new FloatAnswer(sinking, sunk);
         }
         RightingCurve submerged = RightingCurve.submerged(condition, everyDeg);
-        plot.write(Optional.of(RightingPlot.of(boat.name(), surfaced.get(), submerged)));
+        List<Finding> findings = new ArrayList<>(surfaced.get().findings());
+        plot.write(RightingPlot.of(boat.name(), surfaced.get(), submerged)).ifPresent(findings::add);
+        findings.addAll(loaded.findings());
         return new RightingAnswer(
                 condition,
                 surfaced.get(),
@@ -80,7 +81,6 @@ final class RightingCommand extends BoatCommand {
                         .map(t -> new RightingAnswer.Leaning(t, SteadyHeel.underTorque(condition, t))),
                 Optional.ofNullable(shiftGmm)
                         .map(t -> new RightingAnswer.Leaning(t, SteadyHeel.withWeightMoved(condition, t, 1))),
-                Stream.concat(surfaced.get().findings().stream(), loaded.findings().stream())
-                        .toList());
+                findings);
     }
 }

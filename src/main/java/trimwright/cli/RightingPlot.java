@@ -2,6 +2,7 @@ package trimwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trimwright.report.Numbers;
 import trimwright.report.picture.Plot;
 import trimwright.report.picture.Plot.Curve;
@@ -16,7 +17,8 @@ final class RightingPlot {
 
     private RightingPlot() {}
 
-    static Plot of(String name, RightingCurve surfaced, RightingCurve submerged) {
+    /** Empty when no list has a stable trim, neither surfaced nor dived. */
+    static Optional<Plot> of(String name, RightingCurve surfaced, RightingCurve submerged) {
         List<Panel> panels = new ArrayList<>();
         if (!surfaced.rows().isEmpty()) {
             panels.add(panel("surfaced", surfaced));
@@ -24,7 +26,7 @@ final class RightingPlot {
         if (!submerged.rows().isEmpty()) {
             panels.add(panel("dived", submerged));
         }
-        return new Plot(name + ": righting levers", panels);
+        return panels.isEmpty() ? Optional.empty() : Optional.of(new Plot(name + ": righting levers", panels));
     }
 
     private static Panel panel(String state, RightingCurve curve) {

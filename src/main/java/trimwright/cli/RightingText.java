@@ -27,8 +27,16 @@ final class RightingText {
         page.paragraph(StabilityWords.of(Submerged.of(answer.condition())));
         page.heading("What it comes to, to starboard").table(summary(answer));
         leaning(page, answer);
-        page.heading("Righting lever, surfaced (positive brings her back)").table(curve(answer.surfaced()));
-        page.heading("Dived, everything under water, tanks full").table(curve(answer.submerged()));
+        curve(page.heading("Righting lever, surfaced (positive brings her back)"), answer.surfaced());
+        curve(page.heading("Dived, everything under water, tanks full"), answer.submerged());
+    }
+
+    private static void curve(Page page, RightingCurve curve) {
+        if (curve.rows().isEmpty()) {
+            page.paragraph("At no list is any trim stable: she goes on end.");
+        } else {
+            page.table(curve(curve));
+        }
     }
 
     private static TextTable summary(RightingAnswer answer) {

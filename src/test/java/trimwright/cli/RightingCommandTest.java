@@ -87,6 +87,24 @@ class RightingCommandTest {
         assertFalse(Files.exists(folder.resolve("none.svg")));
     }
 
+    /** A spar that stands on its end has no list, afloat or dived, and so no curve to draw. */
+    @Test
+    void aBoatThatStandsOnEndIsToldAndNotDrawn() throws IOException {
+        Path boat = Files.writeString(folder.resolve("spar.boat.json"), """
+                {"version": 1, "parts": [{"id": "spar", "kind": "cylinder", "fromMm": [0, 0, 0], "toMm": [300, 0, 0],
+                 "diameterMm": 50, "massG": 250, "centreMm": [40, 0, 0]}]}
+                """);
+        Path svg = folder.resolve("none.svg");
+        Run run = Run.json("righting", boat, "--plot", svg);
+        assertEquals(ExitCode.DONE, run.exitCode(), run.err());
+        assertEquals(0, run.object().get("surfaced").size());
+        assertEquals(0, run.object().get("submerged").size());
+        assertTrue(run.err().contains("no plot was written"), run.err());
+        assertFalse(Files.exists(svg));
+        String text = Run.of("righting", boat).out();
+        assertTrue(text.contains("At no list is any trim stable"), text);
+    }
+
     @Test
     void heronIsToldInASentenceAndDrawn() throws IOException {
         Path svg = folder.resolve("levers.svg");
