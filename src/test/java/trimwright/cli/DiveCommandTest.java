@@ -140,7 +140,7 @@ class DiveCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "--order,nose | there is no tank \"nose\"",
+                "--order,nose | there is no tank \"nose\"; her tanks are tank.",
                 "--order,tank+tank | twice",
                 "--order,'tank,,' | ids of tanks",
                 "--steps,0 | 1 to 1000",
