@@ -33,6 +33,10 @@ final class Plausibility {
                 checkMass(draft.fields(), part);
             });
         }
+        if (drafts.stream().anyMatch(d -> d.part().isEmpty())) {
+            // A part that could not be read may be the hull, or most of it.
+            return;
+        }
         Optional<Bounds> hull = drafts.stream()
                 .flatMap(d -> d.part().stream())
                 .filter(Part::isHull)

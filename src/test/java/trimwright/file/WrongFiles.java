@@ -126,6 +126,15 @@ final class WrongFiles {
             // Meshes
             wrong(Code.KEY_MISSING, "/parts/0", with("\"mesh\": \"hull.stl\",\n", "\n")),
             unseen(Code.MESH_FILE_MISSING, "/parts/0/mesh", with("hull.stl", "hall.stl")),
+            // What is left of her hull is a tower far too small for a boat; nothing is to be said about that.
+            unseen(
+                    Code.MESH_FILE_MISSING,
+                    "/parts/1/mesh",
+                    with(
+                            "{\"id\": \"hull\", \"kind\": \"hull\", \"mesh\": \"hull.stl\"",
+                            "{\"id\": \"tower\", \"kind\": \"hull\", \"mesh\": \"hull.stl\", \"import\": {\"scale\": 0.1,"
+                                    + " \"moveMm\": [0, 0, 60]}, "
+                                    + HULL + "},\n {\"id\": \"hull\", \"kind\": \"hull\", \"mesh\": \"hall.stl\"")),
             wrong(Code.MESH_PATH_NOT_ALLOWED, "/parts/0/mesh", with("hull.stl", "../hull.stl")),
             wrong(Code.MESH_PATH_NOT_ALLOWED, "/parts/0/mesh", with("hull.stl", "/hull.stl")),
             wrong(Code.MESH_PATH_NOT_ALLOWED, "/parts/0/mesh", with("hull.stl", "c:hull.stl")),
