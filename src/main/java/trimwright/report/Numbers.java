@@ -11,6 +11,9 @@ public final class Numbers {
     /** Numbers from here up, and below the inverse, are written with a power of ten. */
     private static final double GREAT = 1e9;
 
+    /** Beyond these decimals stands only what rounding leaves of zero. */
+    private static final int MOST_DECIMALS = 9;
+
     private Numbers() {}
 
     /**
@@ -38,10 +41,11 @@ public final class Numbers {
         return size < GREAT && size > 1 / GREAT ? shortened.toPlainString() : shortened.toString();
     }
 
-    /** To a tenth, or to three digits that count where a tenth says too little; without trailing zeros. */
+    /** To a tenth, or to three digits that count where a tenth says too little, at most nine decimals; without trailing zeros. */
     public static String brief(double value) {
         int leading = value == 0 ? 0 : (int) Math.floor(Math.log10(Math.abs(value)));
-        return plain(rounded(value, Math.max(1, 2 - leading)).doubleValue());
+        return plain(rounded(value, Math.min(MOST_DECIMALS, Math.max(1, 2 - leading)))
+                .doubleValue());
     }
 
     /** A length to a tenth of a millimetre. */

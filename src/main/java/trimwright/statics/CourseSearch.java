@@ -50,6 +50,10 @@ final class CourseSearch {
     /** The boat at one progress: settled and held upright; both empty where she sinks. */
     private record State(double along, Condition condition, Optional<Balance.Rest> rest, Optional<Trial> upright) {
 
+        boolean fallsFromUpright() {
+            return isBelowNeutral(condition, uprightGmMm());
+        }
+
         double uprightGmMm() {
             return upright.map(t -> gmMm(condition, t)).orElse(Double.NaN);
         }
@@ -96,6 +100,11 @@ final class CourseSearch {
 
     private static double gmMm(Condition condition, Trial upright) {
         return upright.reducedPort() / condition.carriedG(upright.plane());
+    }
+
+    /** A round body with G on its axis stands neither firmly nor does it fall; what rounding leaves of its GM says nothing. */
+    private static boolean isBelowNeutral(Condition condition, double gmMm) {
+        return gmMm < -HeldList.REST * condition.lengthMm();
     }
 
     private State state(double along, State near, WaterPlane start) {
@@ -205,12 +214,12 @@ final class CourseSearch {
         List<UnstableRange> ranges = new ArrayList<>();
         int i = 0;
         while (i < states.size()) {
-            if (!(states.get(i).uprightGmMm() < 0)) {
+            if (!states.get(i).fallsFromUpright()) {
                 i++;
                 continue;
             }
             int first = i;
-            while (i < states.size() && states.get(i).uprightGmMm() < 0) {
+            while (i < states.size() && states.get(i).fallsFromUpright()) {
                 i++;
             }
             ranges.add(range(first, i - 1));
@@ -240,7 +249,7 @@ final class CourseSearch {
         double bad = unstable.along;
         while (Math.abs(good - bad) > PLACE) {
             double middle = 0.5 * (good + bad);
-            if (uprightGmAt(middle, unstable) < 0) {
+            if (isBelowNeutral(unstable.condition, uprightGmAt(middle, unstable))) {
                 bad = middle;
             } else {
                 good = middle;

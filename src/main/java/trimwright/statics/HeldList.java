@@ -10,7 +10,7 @@ final class HeldList {
     /** Trim beyond which she stands on end and a list has no meaning, rad. */
     private static final double ON_END = Math.toRadians(89);
     /** Share of weight, and of weight times length, that a held attitude may leave; of the length, by which a trim may be unstable. */
-    private static final double REST = 1e-9;
+    static final double REST = 1e-9;
 
     private HeldList() {}
 

@@ -48,7 +48,10 @@ class WordsTest {
         "-0.5,-0.5",
         "9.96,9.96",
         "20,20",
-        "1234.56,1234.6"
+        "1234.56,1234.6",
+        "0.0000000432,0.000000043",
+        "8.7e-15,0",
+        "-1.02e-38,0"
     })
     void briefNumbersKeepThreeDigits(double value, String text) {
         assertEquals(text, Numbers.brief(value));

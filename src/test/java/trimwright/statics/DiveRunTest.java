@@ -250,6 +250,18 @@ class DiveRunTest {
         assertEquals(0.6, coarse.failSafe().sinksFromFill().orElseThrow(), 1e-9);
     }
 
+    /** G and tank on the axis of a round body: GM is zero at every fill, and what rounding leaves of it is no finding. */
+    @Test
+    void aNeutralBoatDoesNotFall() {
+        Boat round = boat(
+                part("tube", Kind.CYLINDER, DiveBoats.bar(0, 300, 0, 50), 250, new Vector3D(150, 0, 0)),
+                tank("tank", DiveBoats.bar(115, 185, 0, 40), Optional.of("tube")));
+        DiveRun run = DiveRun.of(Condition.of(round), 40);
+        assertTrue(run.course().steps().stream()
+                .allMatch(s -> Math.abs(s.uprightGmMm().orElseThrow()) < 1e-6));
+        assertTrue(run.course().unstable().isEmpty(), run.course().unstable().toString());
+    }
+
     @Test
     void sinksBeforeTheDive() {
         Boat heavy = DiveBoats.submarine(40, 24);
