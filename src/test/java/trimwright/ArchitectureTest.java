@@ -85,8 +85,9 @@ class ArchitectureTest {
     static final ArchRule kernelsNeitherAllocateNorBox = methods()
             .that()
             .areDeclaredInClassesThat()
-            .haveNameMatching("trimwright\\.immersion\\."
-                    + "(TriangleCut|PrismCut|BruteCut|PlaneWalk|AreaBelow|OutlineLength|MeshSolid\\$Walk|MeshSkin\\$Walk)")
+            .haveNameMatching(
+                    "trimwright\\.immersion\\."
+                            + "(TriangleCut|PrismCut|BruteCut|PlaneWalk|AreaBelow|OutlineLength|MeshSolid\\$Walk|MeshSkin\\$Walk)")
             .and()
             .doNotHaveName("of")
             .and()

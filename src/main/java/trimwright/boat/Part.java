@@ -109,6 +109,24 @@ public record Part(
                 margins);
     }
 
+    /** The same hull built in another way. */
+    public Part withBuild(HullBuild other) {
+        return new Part(
+                id,
+                kind,
+                shape,
+                Optional.of(other),
+                weighedMassG,
+                densityGPerCm3,
+                givenCentreMm,
+                inside,
+                mirror,
+                fill,
+                softness,
+                fixed,
+                margins);
+    }
+
     /** The same part with another fill. */
     public Part withFill(double newFill) {
         return with(newFill, softness, fixed, margins);

@@ -13,6 +13,7 @@ import trimwright.file.LoadedBoat;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
+import trimwright.report.DivePlot;
 import trimwright.statics.Condition;
 import trimwright.statics.DiveRun;
 import trimwright.statics.SurfacingRun;
@@ -85,7 +86,7 @@ final class DiveCommand extends BoatCommand {
         findings.addAll(unusedFills());
         findings.addAll(FitCheck.ofTanks(boat));
         findings.addAll(loaded.findings());
-        plot.write(DivePlots.of(boat.name(), run, up)).ifPresent(findings::add);
+        plot.write(DivePlot.of(boat.name(), run, up)).ifPresent(findings::add);
         return DiveAnswer.of(condition, run, up, deepest == null ? USUAL_DEPTH_M : deepest, findings);
     }
 

@@ -7,6 +7,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import trimwright.boat.Boat;
 import trimwright.file.LoadedBoat;
 import trimwright.finding.Finding;
+import trimwright.report.RightingPlot;
 import trimwright.statics.Condition;
 import trimwright.statics.Flotation;
 import trimwright.statics.FlotationFindings;

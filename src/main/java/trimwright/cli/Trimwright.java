@@ -20,6 +20,7 @@ final class Trimwright implements Callable<Integer> {
                 new BallastCommand(),
                 new SeatCommand(),
                 new PoolCommand(),
+                new SheetCommand(),
                 new ViewCommand(door),
                 new CompletionCommand());
         AbstractCommand.addHelp(spec);

@@ -1,6 +1,7 @@
 package trimwright.report.picture;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -27,5 +28,18 @@ public final class Pictures {
                 throw new UncheckedIOException(new IOException("no PNG writer"));
             }
         });
+    }
+
+    /** A picture as the bytes of a PNG file. */
+    public static byte[] png(BufferedImage image) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            if (!ImageIO.write(image, "png", bytes)) {
+                throw new IOException("no PNG writer");
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toByteArray();
     }
 }

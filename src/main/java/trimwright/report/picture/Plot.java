@@ -168,4 +168,13 @@ public record Plot(String title, List<Panel> panels) {
     public void write(Path file, boolean overwrite) {
         Format.of(file).write(this, file, overwrite);
     }
+
+    /**
+     * The plot as an SVG document, to stand in a page.
+     *
+     * @throws trimwright.finding.UnusableInputException when the machine has no fonts
+     */
+    public String svg() {
+        return PlotFile.svg(this);
+    }
 }

@@ -5,7 +5,7 @@ import de.erichseifert.vectorgraphics2d.svg.SVGProcessor;
 import de.erichseifert.vectorgraphics2d.util.PageSize;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,22 +39,26 @@ final class PlotFile {
             if (this == PNG) {
                 Pictures.writePng(plot.draw(PNG_WIDTH_PX), file, overwrite);
             } else {
-                NewFile.write(file, overwrite, out -> svg(plot, out));
+                NewFile.write(file, overwrite, out -> out.write(svg(plot).getBytes(StandardCharsets.UTF_8)));
             }
         }
     }
 
-    private static void svg(Plot plot, OutputStream out) throws IOException {
+    /** The plot as an SVG document. */
+    static String svg(Plot plot) {
         PlotPainter painter = new PlotPainter(plot);
         VectorGraphics2D g = new VectorGraphics2D();
         painter.paint(g);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        new SVGProcessor()
-                .getDocument(g.getCommands(), new PageSize(0, 0, PlotPainter.WIDTH, painter.height()))
-                .writeTo(bytes);
+        try {
+            new SVGProcessor()
+                    .getDocument(g.getCommands(), new PageSize(0, 0, PlotPainter.WIDTH, painter.height()))
+                    .writeTo(bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException("memory cannot fail to be written", e);
+        }
         // The writer names only this machine's font; another machine may take any other without serifs.
-        String svg = bytes.toString(StandardCharsets.UTF_8)
+        return bytes.toString(StandardCharsets.UTF_8)
                 .replaceAll("font-family:(&quot;[^&]*&quot;)", "font-family:$1,sans-serif");
-        out.write(svg.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -1,10 +1,9 @@
-package trimwright.cli;
+package trimwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import trimwright.report.Numbers;
 import trimwright.report.picture.Plot;
 import trimwright.report.picture.Plot.Curve;
 import trimwright.report.picture.Plot.Mark;
@@ -16,14 +15,14 @@ import trimwright.statics.SurfacingRun;
 import trimwright.statics.UnstableRange;
 
 /** The curves of a dive over the fill of the tanks. */
-final class DivePlots {
+public final class DivePlot {
 
     private static final String FILL = "water in the tanks, %";
 
     private final Course course;
     private final Optional<Course> up;
 
-    private DivePlots(Course course, Optional<Course> up) {
+    private DivePlot(Course course, Optional<Course> up) {
         this.course = course;
         this.up = up;
     }
@@ -32,10 +31,10 @@ final class DivePlots {
      * @param up the way up with water inside, where it was asked for
      * @return empty when she floats at no step
      */
-    static Optional<Plot> of(String name, DiveRun run, Optional<SurfacingRun> up) {
+    public static Optional<Plot> of(String name, DiveRun run, Optional<SurfacingRun> up) {
         boolean floats = run.course().steps().stream().anyMatch(s -> s.settled().isPresent());
         return floats
-                ? Optional.of(new DivePlots(run.course(), up.map(SurfacingRun::course)).plot(name))
+                ? Optional.of(new DivePlot(run.course(), up.map(SurfacingRun::course)).plot(name))
                 : Optional.empty();
     }
 

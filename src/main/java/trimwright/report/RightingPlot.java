@@ -1,9 +1,8 @@
-package trimwright.cli;
+package trimwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trimwright.report.Numbers;
 import trimwright.report.picture.Plot;
 import trimwright.report.picture.Plot.Curve;
 import trimwright.report.picture.Plot.Mark;
@@ -11,14 +10,14 @@ import trimwright.report.picture.Plot.Panel;
 import trimwright.statics.RightingCurve;
 
 /** The righting levers over the list. */
-final class RightingPlot {
+public final class RightingPlot {
 
     private static final String LIST = "list, degrees, + to starboard";
 
     private RightingPlot() {}
 
     /** Empty when no list has a stable trim, neither surfaced nor dived. */
-    static Optional<Plot> of(String name, RightingCurve surfaced, RightingCurve submerged) {
+    public static Optional<Plot> of(String name, RightingCurve surfaced, RightingCurve submerged) {
         List<Panel> panels = new ArrayList<>();
         if (!surfaced.rows().isEmpty()) {
             panels.add(panel("surfaced", surfaced));

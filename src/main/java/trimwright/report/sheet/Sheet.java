@@ -1,0 +1,52 @@
+package trimwright.report.sheet;
+
+import java.util.List;
+
+/**
+ * A trim sheet, independent of how it is printed.
+ *
+ * @param title the boat's name
+ * @param under water, date and what else stands under it
+ * @param sections from first to last
+ */
+public record Sheet(String title, String under, List<Section> sections) {
+
+    public Sheet {
+        sections = List.copyOf(sections);
+    }
+
+    /**
+     * A part of the sheet.
+     *
+     * @param title its heading; empty for none
+     * @param newPage whether it begins a page
+     */
+    public record Section(String title, boolean newPage, List<Block> blocks) {
+
+        public Section {
+            blocks = List.copyOf(blocks);
+        }
+    }
+
+    /** A size of paper. */
+    public enum Paper {
+        A4(210, 297),
+        LETTER(215.9, 279.4);
+
+        private final double widthMm;
+        private final double heightMm;
+
+        Paper(double widthMm, double heightMm) {
+            this.widthMm = widthMm;
+            this.heightMm = heightMm;
+        }
+
+        public double widthMm() {
+            return widthMm;
+        }
+
+        public double heightMm() {
+            return heightMm;
+        }
+    }
+}

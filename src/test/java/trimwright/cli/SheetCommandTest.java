@@ -1,0 +1,143 @@
+package trimwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+
+class SheetCommandTest {
+
+    private static final Path HERON = Path.of("sample-meshes/heron.boat.json");
+
+    @TempDir
+    private Path folder;
+
+    private static String mm(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    /** The PDF, read by a library of others, holds what float and dive say. */
+    @Test
+    void thePdfHoldsTheKeyFigures() throws IOException {
+        Path pdf = folder.resolve("heron.pdf");
+        Run run = Run.of("sheet", HERON, "--out", pdf, "--date", "17 May 2026", "--paper", "letter");
+        assertEquals(ExitCode.DONE, run.exitCode(), run.err());
+        JsonNode floated = Run.json("float", HERON).object();
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            assertTrue(document.getNumberOfPages() >= 4);
+            assertEquals(215.9 / 25.4 * 72, document.getPage(0).getMediaBox().getWidth(), 0.1);
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            assertTrue(text.contains("Heron, coastal submarine, 1:60"), text);
+            assertTrue(text.contains("17 May 2026"), text);
+            assertTrue(
+                    text.contains("Water above the paint, bow "
+                            + mm(floated.get("offPaintedLine").get("bowMm").doubleValue()) + " mm within 0.5 NO"),
+                    text);
+            assertTrue(
+                    text.contains("GM across, surfaced "
+                            + mm(floated.get("gmTransverseMm").doubleValue()) + " mm"),
+                    text);
+            assertTrue(
+                    text.contains("Buoyancy left, dived "
+                            + mm(floated.get("submerged").get("residualG").doubleValue()) + " g 20 to 40 NO"),
+                    text);
+            assertTrue(text.contains("Lithium batteries burn"), text);
+            assertTrue(text.contains("not for craft that carry people"), text);
+            assertTrue(text.contains("1 of " + document.getNumberOfPages()), text);
+        }
+        byte[] bytes = Files.readAllBytes(pdf);
+        Run again = Run.of("sheet", HERON, "--out", pdf);
+        assertEquals(ExitCode.UNUSABLE, again.exitCode());
+        assertArrayEquals(bytes, Files.readAllBytes(pdf));
+    }
+
+    /** The HTML is one well-formed document that fetches nothing, with alternatives for every picture. */
+    @Test
+    void theHtmlStandsAlone() throws Exception {
+        Path html = folder.resolve("heron.html");
+        Path tables = Files.createDirectory(folder.resolve("tables"));
+        Run run = Run.json(
+                "sheet", HERON, "--plan", "--pool", "sample-meshes/heron.pool.json", "--out", html, "--csv", tables);
+        assertEquals(ExitCode.DONE, run.exitCode(), run.err());
+        String text = Files.readString(html);
+        Document document = DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new InputSource(new StringReader(text.replaceFirst("<!DOCTYPE html>", ""))));
+        NodeList images = document.getElementsByTagName("img");
+        assertEquals(2, images.getLength());
+        for (int i = 0; i < images.getLength(); i++) {
+            assertFalse(images.item(i)
+                    .getAttributes()
+                    .getNamedItem("alt")
+                    .getNodeValue()
+                    .isBlank());
+            assertTrue(images.item(i)
+                    .getAttributes()
+                    .getNamedItem("src")
+                    .getNodeValue()
+                    .startsWith("data:image/png;base64,"));
+        }
+        assertTrue(document.getElementsByTagName("svg").getLength() >= 3);
+        assertFalse(text.contains("src=\"http") || text.contains("href=\"http://") && text.contains("<link"));
+        assertTrue(text.contains("With the plan carried out"), "verdict");
+        assertTrue(text.contains("What the pool said"), "pool");
+        JsonNode written = run.object().get("written");
+        assertTrue(written.size() > 8);
+        List<String> weights = Files.readAllLines(tables.resolve("weights.csv"));
+        assertTrue(weights.get(0).startsWith("part,g,x mm,y mm,z mm"), weights.get(0));
+        assertTrue(weights.get(weights.size() - 1).startsWith("all together,"), weights.toString());
+    }
+
+    @Test
+    void printsAreEstimatedAndASoakingInfillIsTold() throws IOException {
+        String boat = Files.readString(Path.of("sample-meshes/dabchick.boat.json"))
+                .replaceFirst(
+                        "\"build\": \"printed\"",
+                        "\"build\": \"printed\", \"infill\": {\"wallMm\": 0.4, \"percent\": 20}");
+        for (Path mesh : Files.list(Path.of("sample-meshes"))
+                .filter(p -> p.toString().endsWith(".stl"))
+                .toList()) {
+            Files.copy(mesh, folder.resolve(mesh.getFileName()));
+        }
+        Path file = Files.writeString(folder.resolve("dabchick.boat.json"), boat);
+        Path html = folder.resolve("dabchick.html");
+        Run run = Run.of("sheet", file, "--out", html);
+        assertEquals(ExitCode.DONE, run.exitCode(), run.err());
+        String text = Files.readString(html);
+        assertTrue(text.contains("20 %, walls 0.4 mm"), "infill");
+        assertTrue(text.contains("If the infill is not sealed"), "soaking");
+    }
+
+    @Test
+    void wrongInputIsToldInALine() {
+        Run nothing = Run.of("sheet", HERON);
+        assertEquals(ExitCode.UNUSABLE, nothing.exitCode());
+        assertTrue(nothing.err().contains("--out"), nothing.err());
+        Run odd = Run.json("sheet", HERON, "--out", folder.resolve("heron.docx"));
+        assertEquals(ExitCode.UNUSABLE, odd.exitCode());
+        assertEquals("", odd.out());
+        assertTrue(odd.err().contains(".docx"), odd.err());
+        Run noFolder = Run.json("sheet", HERON, "--out", folder.resolve("none/heron.pdf"));
+        assertEquals(ExitCode.UNUSABLE, noFolder.exitCode());
+        Run paper = Run.json("sheet", HERON, "--out", folder.resolve("a.pdf"), "--paper", "a5");
+        assertEquals(ExitCode.UNUSABLE, paper.exitCode());
+        assertTrue(paper.err().contains("letter"), paper.err());
+    }
+}
