@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.Executor;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.ConditionalFeature;
@@ -21,20 +22,28 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import trimwright.desktop.model.Derived;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Job;
+import trimwright.desktop.model.Levers;
 import trimwright.desktop.model.Measure;
+import trimwright.desktop.model.PlanDesk;
 import trimwright.desktop.model.Problem;
 import trimwright.desktop.model.Recovery;
 import trimwright.desktop.model.Settings;
 import trimwright.desktop.panes.AfloatPane;
+import trimwright.desktop.panes.BallastPane;
+import trimwright.desktop.panes.DivePane;
 import trimwright.desktop.panes.PartsPane;
 import trimwright.desktop.panes.PoolPane;
 import trimwright.desktop.panes.ReadingsPane;
+import trimwright.desktop.panes.StandPane;
 import trimwright.desktop.panes.Ui;
 import trimwright.desktop.panes.VerdictBand;
 import trimwright.desktop.tank3d.PoolView;
 import trimwright.desktop.tank3d.Tank;
+import trimwright.statics.Condition;
+import trimwright.statics.DiveRun;
 
 /** The window: the verdict on top, the jobs at the left, the pool in the middle, the readings at the right. */
 final class MainWindow {
@@ -53,13 +62,19 @@ final class MainWindow {
     private final PoolPane poolPane;
     private final PartsPane parts;
     private final AfloatPane afloat;
+    private final DivePane dive;
+    private final StandPane stand;
+    private final BallastPane ballast;
+    private final Derived<DiveRun> diveRun;
+    private final Derived<Levers> levers;
+    private final PlanDesk plans;
     private final ReadingsPane readings;
     private final VerdictBand verdict;
     private final Map<Job, Node> jobPanes = new EnumMap<>(Job.class);
     private final ToggleGroup jobs = new ToggleGroup();
     private final ScrollPane jobScroll = new ScrollPane();
 
-    MainWindow(Stage stage, Desk desk, Settings settings) {
+    MainWindow(Stage stage, Desk desk, Settings settings, Executor workers) {
         this.stage = stage;
         this.desk = desk;
         this.settings = settings;
@@ -73,6 +88,16 @@ final class MainWindow {
         verdict = new VerdictBand(desk);
         jobPanes.put(Job.LOAD, parts);
         jobPanes.put(Job.AFLOAT, afloat);
+        diveRun = new Derived<>(
+                desk, workers, Platform::runLater, boat -> DiveRun.of(Condition.of(boat), DivePane.STEPS));
+        dive = new DivePane(desk, diveRun);
+        jobPanes.put(Job.DIVE, dive);
+        levers = new Derived<>(desk, workers, Platform::runLater, Levers::of);
+        stand = new StandPane(desk, levers);
+        jobPanes.put(Job.STAND, stand);
+        plans = new PlanDesk(desk, workers, Platform::runLater);
+        ballast = new BallastPane(desk, plans, pool);
+        jobPanes.put(Job.BALLAST, ballast);
         desk.onProblem(dialogs::problem);
     }
 
@@ -117,9 +142,6 @@ final class MainWindow {
         VBox rail = new VBox();
         rail.getStyleClass().add("rail");
         for (Job job : Job.values()) {
-            if (!jobPanes.containsKey(job)) {
-                continue;
-            }
             ToggleButton button = new ToggleButton(job.title());
             button.setUserData(job);
             button.setId("job-" + job.name().toLowerCase(Locale.ROOT));
@@ -148,10 +170,18 @@ final class MainWindow {
 
     private void enter(Job job) {
         desk.lookAt(null);
+        ballast.left();
+        diveRun.setLookedAt(job == Job.DIVE);
+        levers.setLookedAt(job == Job.STAND);
         VBox pane = Ui.column(6, Ui.words(job.purpose(), "purpose"), jobPanes.get(job));
         pane.getStyleClass().add("side-pane");
         jobScroll.setContent(pane);
         jobScroll.setVvalue(0);
+        if (job == Job.DIVE) {
+            dive.entered();
+        } else if (job == Job.BALLAST) {
+            ballast.entered();
+        }
     }
 
     /** Takes up theme and units as the settings say. */
@@ -167,6 +197,9 @@ final class MainWindow {
         poolPane.setMeasure(measure);
         parts.setMeasure(measure);
         afloat.setMeasure(measure);
+        dive.setMeasure(measure);
+        stand.setMeasure(measure);
+        ballast.setMeasure(measure);
         readings.setMeasure(measure);
         verdict.setMeasure(measure);
     }

@@ -46,7 +46,7 @@ public final class WindowApplication extends Application {
         LogFile.begin(settings.folder());
         Recovery recovery = new Recovery(settings.folder());
         Desk desk = new Desk(workers, Platform::runLater, recovery);
-        window = new MainWindow(stage, desk, settings);
+        window = new MainWindow(stage, desk, settings, workers);
         Thread.currentThread().setUncaughtExceptionHandler((thread, e) -> window.unexpected(e));
         window.show();
         window.open(file, isSample);

@@ -41,7 +41,7 @@ public final class Desk {
     /** Nudges nearer to each other than this are one step. */
     private static final long NUDGES_JOIN_NS = 1_200_000_000L;
     /** What takes long waits this long for the boat to be left alone. */
-    private static final long LEFT_ALONE_MS = 300;
+    static final long LEFT_ALONE_MS = 300;
 
     private final Background reading;
     private final Background settling;

@@ -15,6 +15,7 @@ import trimwright.boat.Kind;
 import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
 import trimwright.boat.Shape;
+import trimwright.boat.Targets;
 import trimwright.file.BoatFile;
 import trimwright.file.JsonText;
 import trimwright.file.LoadedBoat;
@@ -192,6 +193,19 @@ public final class Edits {
             points.addArray().add(p.getX()).add(p.getY()).add(p.getZ());
         }
         return with(boat, "/paintedLine", points);
+    }
+
+    /** The boat with what is wanted of her; what is left out is left to the plan. */
+    public static LoadedBoat targets(LoadedBoat boat, Targets targets) {
+        ObjectNode node = NODES.objectNode();
+        targets.bgMm().ifPresent(v -> node.put("bgMm", v));
+        targets.gmMm().ifPresent(v -> node.put("gmMm", v));
+        targets.residualG()
+                .ifPresent(band -> node.putArray("residualG").add(band.least()).add(band.greatest()));
+        targets.offLineMm().ifPresent(v -> node.put("offLineMm", v));
+        targets.listDeg().ifPresent(v -> node.put("listDeg", v));
+        targets.divedTrimDeg().ifPresent(v -> node.put("divedTrimDeg", v));
+        return with(boat, "/targets", node);
     }
 
     /** The boat with a plan's parts: those changed, those gone, those added. Fills stay those of the file. */

@@ -132,8 +132,8 @@ public final class Figures {
                 "Buoyancy left dived",
                 f -> Optional.of(measure.mass(f.submerged().residualG())),
                 left < 0 ? Figure.Standing.LOST : inBand ? Figure.Standing.GOOD : Figure.Standing.OFF,
-                measure.mass(wanted.residualG().least()) + " to "
-                        + measure.mass(wanted.residualG().greatest()));
+                measure.massField(wanted.residualG().least()) + "…"
+                        + measure.massField(wanted.residualG().greatest()) + " " + measure.massUnit());
         double trim = Math.abs(now.submerged().trimDeg());
         add(
                 "Trim dived",

@@ -17,6 +17,7 @@ import trimwright.statics.RightingCurve;
  * @param centreOfGravityMm G
  * @param centreOfBuoyancyMm B, where anything is immersed
  * @param metacentreMm the transverse metacentre M, where she rests
+ * @param flotation how she floats there with all her readings; empty where she is only held
  * @param caption what is shown, when it is not simply the boat as loaded; otherwise empty
  */
 public record Pose(
@@ -25,6 +26,7 @@ public record Pose(
         Vector3D centreOfGravityMm,
         Optional<Vector3D> centreOfBuoyancyMm,
         Optional<Vector3D> metacentreMm,
+        Optional<Flotation> flotation,
         String caption) {
 
     /** As she floats; one that sinks is shown wholly under, as she hangs with B over G. */
@@ -32,11 +34,11 @@ public record Pose(
         Condition condition = flotation.condition();
         return flotation
                 .settled()
-                .map(rest -> resting(condition, rest, caption))
+                .map(rest -> resting(flotation, rest, caption))
                 .orElseGet(() -> under(flotation, caption));
     }
 
-    private static Pose resting(Condition condition, Equilibrium rest, String caption) {
+    private static Pose resting(Flotation flotation, Equilibrium rest, String caption) {
         // B and M lie on one plumb line, M by GM above G.
         Vector3D metacentre = new Vector3D(
                 1,
@@ -44,11 +46,12 @@ public record Pose(
                 rest.gmTransverseMm() - rest.bgMm(),
                 rest.plane().up());
         return new Pose(
-                condition.boat(),
+                flotation.condition().boat(),
                 rest.plane(),
                 rest.centreOfGravityMm(),
                 Optional.of(rest.centreOfBuoyancyMm()),
                 Optional.of(metacentre),
+                Optional.of(flotation),
                 caption);
     }
 
@@ -61,7 +64,13 @@ public record Pose(
         double height = condition.topMm(up) + 0.05 * condition.lengthMm();
         WaterPlane water = WaterPlane.of(up, height);
         return new Pose(
-                condition.boat(), water, condition.centreOfGravityMm(water), Optional.of(b), Optional.empty(), caption);
+                condition.boat(),
+                water,
+                condition.centreOfGravityMm(water),
+                Optional.of(b),
+                Optional.empty(),
+                Optional.of(flotation),
+                caption);
     }
 
     /** Held at a point of her righting curve: as deep as her weight asks for, afloat. */
@@ -73,6 +82,7 @@ public record Pose(
                 water,
                 condition.centreOfGravityMm(water),
                 Optional.of(condition.below(water).centroidMm()),
+                Optional.empty(),
                 Optional.empty(),
                 caption);
     }

@@ -174,8 +174,7 @@ public final class AfloatPane extends VBox {
         var found = FlotationFindings.of(whole);
         if (!found.isEmpty()) {
             findings.getChildren().add(Ui.heading("What to look at"));
-            found.forEach(f ->
-                    findings.getChildren().add(Ui.words("▲ " + measure.worded(Wording.sentence(f)), "warning")));
+            found.forEach(f -> findings.getChildren().add(Ui.warning(measure.worded(Wording.sentence(f)))));
         }
         others.getChildren().add(Ui.heading("Ways she can rest"));
         for (Equilibrium e : whole.attitudes()) {

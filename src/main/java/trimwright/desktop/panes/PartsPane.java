@@ -164,7 +164,7 @@ public final class PartsPane extends VBox {
         if (!worse.isEmpty()) {
             misfits.getChildren().add(Ui.heading("Does not fit"));
         }
-        worse.forEach(f -> misfits.getChildren().add(Ui.words("▲ " + measure.worded(Wording.of(f)), "warning")));
+        worse.forEach(f -> misfits.getChildren().add(Ui.warning(measure.worded(Wording.of(f)))));
     }
 
     /** A part in the list: colour of its kind, name, weight of all its pieces. */

@@ -38,6 +38,9 @@ public final class PoolPane extends StackPane {
         note.setAlignment(Pos.CENTER_LEFT);
         note.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         note.setId("pool-note");
+        back.setMinWidth(USE_PREF_SIZE);
+        caption.setWrapText(true);
+        caption.setMinHeight(USE_PREF_SIZE);
         back.setOnAction(e -> desk.lookAt(null));
         FlowPane bar = new FlowPane(6, 6, views(), hulls(), marks());
         bar.getStyleClass().add("pool-bar");

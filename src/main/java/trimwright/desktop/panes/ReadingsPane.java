@@ -9,6 +9,7 @@ import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Figure;
 import trimwright.desktop.model.Figures;
 import trimwright.desktop.model.Measure;
+import trimwright.desktop.model.Pose;
 import trimwright.statics.Flotation;
 
 /** The readings, each with what it was before the last change. */
@@ -31,6 +32,7 @@ public final class ReadingsPane extends VBox {
         change.setId("last-change");
         getChildren().addAll(Ui.heading("Readings"), change, scroll);
         desk.flotation().addListener((o, was, now) -> show());
+        desk.looked().addListener((o, was, now) -> show());
     }
 
     public void setMeasure(Measure other) {
@@ -39,14 +41,23 @@ public final class ReadingsPane extends VBox {
     }
 
     private void show() {
-        Flotation now = desk.flotation().get();
-        if (now == null) {
+        Flotation loaded = desk.flotation().get();
+        if (loaded == null) {
             return;
         }
-        Flotation before = desk.before().get() == null ? now : desk.before().get();
+        Pose looked = desk.looked().get();
+        boolean shown = looked != null && looked.flotation().isPresent();
+        Flotation now = shown ? looked.flotation().get() : loaded;
+        Flotation before =
+                shown || desk.before().get() == null ? loaded : desk.before().get();
         List<Figure> figures = Figures.of(before, now, measure);
         String last = desk.lastChange();
-        change.setText(last.isEmpty() ? "Change something and see here what it does." : "Last: " + last);
+        change.setText(
+                shown
+                        ? "As shown in the water, against her as loaded."
+                        : looked != null
+                                ? "As loaded, not as she is held."
+                                : last.isEmpty() ? "Change something and see here what it does." : "Last: " + last);
         while (lines.getChildren().size() < figures.size()) {
             lines.getChildren().add(new ReadingLine());
         }

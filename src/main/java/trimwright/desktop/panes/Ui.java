@@ -1,5 +1,6 @@
 package trimwright.desktop.panes;
 
+import java.util.Locale;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -29,6 +30,12 @@ public final class Ui {
         label.setMinHeight(Region.USE_PREF_SIZE);
         label.getStyleClass().addAll(styles);
         return label;
+    }
+
+    /** Something to mind, as a sentence of its own. */
+    public static Label warning(String sentence) {
+        String first = sentence.substring(0, Math.min(1, sentence.length())).toUpperCase(Locale.ROOT);
+        return words("▲ " + first + sentence.substring(Math.min(1, sentence.length())), "warning");
     }
 
     public static Button button(String text, String tip, Runnable action) {

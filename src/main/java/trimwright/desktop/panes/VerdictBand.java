@@ -41,6 +41,7 @@ public final class VerdictBand extends HBox {
         setMinHeight(USE_PREF_SIZE);
         getChildren().addAll(sign, words, busy);
         desk.flotation().addListener((o, was, now) -> show());
+        desk.looked().addListener((o, was, now) -> show());
     }
 
     public void setMeasure(Measure other) {
@@ -57,7 +58,8 @@ public final class VerdictBand extends HBox {
         getStyleClass().removeIf(s -> s.startsWith("standing-"));
         getStyleClass().add("standing-" + standing.name().toLowerCase(Locale.ROOT));
         sign.setText(standing.sign());
-        brief.setText(Figures.shortVerdict(flotation));
+        brief.setText(
+                Figures.shortVerdict(flotation) + (desk.looked().get() == null ? "" : "   (as loaded, not as shown)"));
         sentence.setText(Figures.verdict(flotation, measure));
     }
 }
