@@ -52,6 +52,21 @@ public final class MeshShape implements Shape {
         return tree;
     }
 
+    /** Begins to build the tree in another thread, so that it is there, or nearly, when it is first asked for. */
+    public void buildTreeAhead() {
+        Thread builder = new Thread(
+                () -> {
+                    try {
+                        tree();
+                    } catch (OutOfMemoryError e) {
+                        // Whoever asks for the tree meets the same, and can say so.
+                    }
+                },
+                "tree of " + file);
+        builder.setDaemon(true);
+        builder.start();
+    }
+
     @Override
     public Displacer solid() {
         return new MeshSolid(tree());

@@ -32,7 +32,7 @@ public final class Main {
      * @return the exit code: 0 done, 1 the answer is "no", 2 unusable input
      */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        CommandLine line = Trimwright.commandLine().setOut(out).setErr(err);
+        CommandLine line = Trimwright.commandLine(args).setOut(out).setErr(err);
         try {
             return line.execute(args);
         } catch (OutOfMemoryError e) {

@@ -5,24 +5,18 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** The program as a whole: its commands, and the window without one. A new command is one class and one line here. */
+/** The program as a whole: its commands, and the window without one. A new command is one class, and a name and a line here. */
 final class Trimwright implements Callable<Integer> {
 
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("trimwright");
 
-    private Trimwright(WindowDoor door) {
-        List<AbstractCommand> commands = List.of(
-                new InspectCommand(),
-                new FloatCommand(),
-                new WaterlinesCommand(),
-                new DiveCommand(),
-                new RightingCommand(),
-                new BallastCommand(),
-                new SeatCommand(),
-                new PoolCommand(),
-                new SheetCommand(),
-                new ViewCommand(door),
-                new CompletionCommand());
+    private static final String COMPLETION = "completion";
+
+    /** All commands in the order of the help. */
+    private static final List<String> NAMES = List.of(
+            "inspect", "float", "waterlines", "dive", "righting", "ballast", "seat", "pool", "sheet", "view", COMPLETION);
+
+    private Trimwright(WindowDoor door, List<String> names) {
         AbstractCommand.addHelp(spec);
         spec.usageMessage()
                 .width(Page.WIDTH)
@@ -37,9 +31,26 @@ final class Trimwright implements Callable<Integer> {
                         "Without a command the window opens.",
                         "",
                         Cautions.HELP);
-        for (AbstractCommand command : commands) {
-            spec.addSubcommand(command.spec().name(), command.spec());
+        for (String name : names) {
+            spec.addSubcommand(name, command(name, door).spec());
         }
+    }
+
+    private static AbstractCommand command(String name, WindowDoor door) {
+        return switch (name) {
+            case "inspect" -> new InspectCommand();
+            case "float" -> new FloatCommand();
+            case "waterlines" -> new WaterlinesCommand();
+            case "dive" -> new DiveCommand();
+            case "righting" -> new RightingCommand();
+            case "ballast" -> new BallastCommand();
+            case "seat" -> new SeatCommand();
+            case "pool" -> new PoolCommand();
+            case "sheet" -> new SheetCommand();
+            case "view" -> new ViewCommand(door);
+            case COMPLETION -> new CompletionCommand();
+            default -> throw new IllegalArgumentException(name);
+        };
     }
 
     /** The whole tree of commands. */
@@ -49,7 +60,17 @@ final class Trimwright implements Callable<Integer> {
 
     /** The same with another way to the window. */
     static CommandLine commandLine(WindowDoor door) {
-        return new CommandLine(new Trimwright(door).spec)
+        return commandLine(door, NAMES);
+    }
+
+    /** As much of the tree as these arguments ask for: a command that is named needs no other, and the start of the program is short. */
+    static CommandLine commandLine(String... args) {
+        boolean one = args.length > 0 && NAMES.contains(args[0]) && !args[0].equals(COMPLETION);
+        return commandLine(WindowDoor::reflective, one ? List.of(args[0]) : NAMES);
+    }
+
+    private static CommandLine commandLine(WindowDoor door, List<String> names) {
+        return new CommandLine(new Trimwright(door, names).spec)
                 .setParameterExceptionHandler(Failures::misused)
                 .setExecutionExceptionHandler(Failures::failed);
     }

@@ -37,13 +37,10 @@ final class MeshSource {
     private static final Range SCALE = Range.above(0, 1e6);
     private static final Range SHELL = Range.from(1, Integer.MAX_VALUE);
 
-    /** A mesh file and how it was imported. */
-    private record Import(String file, MeshImport meshImport) {}
-
     private final Path folder;
     private final JsonDocument document;
     private final Map<String, Optional<MeshFile>> files = new HashMap<>();
-    private final Map<Import, Optional<ImportedMesh>> meshes = new HashMap<>();
+    private final Map<List<Object>, Optional<ImportedMesh>> meshes = new HashMap<>();
     private final List<Finding> unsound = new ArrayList<>();
 
     /**
@@ -54,7 +51,7 @@ final class MeshSource {
     MeshSource(Path folder, JsonDocument document, List<ImportedMesh> known) {
         this.folder = folder;
         this.document = document;
-        known.forEach(m -> meshes.put(new Import(m.shape().file(), m.shape().meshImport()), Optional.of(m)));
+        known.forEach(m -> meshes.put(key(m.shape().file(), m.shape().meshImport()), Optional.of(m)));
     }
 
     /** Errors of meshes that can be read and shown, but not computed with. */
@@ -64,7 +61,13 @@ final class MeshSource {
 
     /** What is known about a mesh that this source gave. */
     ImportedMesh imported(MeshShape shape) {
-        return meshes.get(new Import(shape.file(), shape.meshImport())).orElseThrow();
+        return meshes.get(key(shape.file(), shape.meshImport())).orElseThrow();
+    }
+
+    /** A mesh file and how it was imported, to be compared: as a list, since a record's own comparison is only linked as it runs, at 20 ms. */
+    private static List<Object> key(String file, MeshImport i) {
+        return List.of(
+                file, i.unit(), i.scale(), i.forward(), i.up(), i.moveXMm(), i.moveYMm(), i.moveZMm(), i.shells());
     }
 
     /**
@@ -81,10 +84,10 @@ final class MeshSource {
         if (file.isEmpty() || document.errors() > before) {
             return Optional.empty();
         }
-        Import key = new Import(file.get(), meshImport);
+        List<Object> key = key(file.get(), meshImport);
         Optional<ImportedMesh> mesh = meshes.get(key);
         if (mesh == null) {
-            mesh = meshFile(part, file.get()).flatMap(m -> imported(part, key, m));
+            mesh = meshFile(part, file.get()).flatMap(m -> imported(part, file.get(), meshImport, m));
             meshes.put(key, mesh);
         }
         mesh.ifPresent(m -> judge(part, m, use));
@@ -202,8 +205,7 @@ final class MeshSource {
         }
     }
 
-    private Optional<ImportedMesh> imported(Fields part, Import key, MeshFile file) {
-        MeshImport meshImport = key.meshImport();
+    private Optional<ImportedMesh> imported(Fields part, String name, MeshImport meshImport, MeshFile file) {
         if (meshImport.unit().isPresent()
                 && file.unit().isPresent()
                 && !meshImport.unit().equals(file.unit())) {
@@ -222,7 +224,8 @@ final class MeshSource {
             e.findings().forEach(f -> part.reportAt("import", f.code(), pairs(f)));
             return Optional.empty();
         }
-        MeshShape shape = new MeshShape(key.file(), meshImport, meshImport.apply(mesh, file.unit()));
+        MeshShape shape = new MeshShape(name, meshImport, meshImport.apply(mesh, file.unit()));
+        shape.buildTreeAhead();
         return Optional.of(new ImportedMesh(shape, file.format(), file.unit()));
     }
 

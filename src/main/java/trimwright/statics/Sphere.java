@@ -88,7 +88,7 @@ final class Sphere {
     }
 
     private List<int[]> divided(List<int[]> faces) {
-        Map<Long, Integer> middles = new HashMap<>();
+        Map<Integer, Integer> middles = new HashMap<>();
         List<int[]> result = new ArrayList<>();
         for (int[] f : faces) {
             int ab = middle(f[0], f[1], middles);
@@ -102,8 +102,8 @@ final class Sphere {
         return result;
     }
 
-    private int middle(int a, int b, Map<Long, Integer> middles) {
-        long key = (long) Math.min(a, b) << 32 | Math.max(a, b);
+    private int middle(int a, int b, Map<Integer, Integer> middles) {
+        int key = 1000 * Math.min(a, b) + Math.max(a, b);
         return middles.computeIfAbsent(key, k -> {
             add(directions.get(a).add(directions.get(b)));
             return directions.size() - 1;
