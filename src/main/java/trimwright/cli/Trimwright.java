@@ -14,7 +14,17 @@ final class Trimwright implements Callable<Integer> {
 
     /** All commands in the order of the help. */
     private static final List<String> NAMES = List.of(
-            "inspect", "float", "waterlines", "dive", "righting", "ballast", "seat", "pool", "sheet", "view", COMPLETION);
+            "inspect",
+            "float",
+            "waterlines",
+            "dive",
+            "righting",
+            "ballast",
+            "seat",
+            "pool",
+            "sheet",
+            "view",
+            COMPLETION);
 
     private Trimwright(WindowDoor door, List<String> names) {
         AbstractCommand.addHelp(spec);

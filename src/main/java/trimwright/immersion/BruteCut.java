@@ -23,6 +23,12 @@ public final class BruteCut {
     }
 
     private static void addBlock(Immersion s, double[] xyz, int[] corners, int from, int to, double h) {
+        double nx = s.nx;
+        double ny = s.ny;
+        double nz = s.nz;
+        double rx = s.rx;
+        double ry = s.ry;
+        double rz = s.rz;
         double volume = 0;
         double mx = 0;
         double my = 0;
@@ -40,21 +46,21 @@ public final class BruteCut {
             double cx = xyz[c];
             double cy = xyz[c + 1];
             double cz = xyz[c + 2];
-            double da = s.nx * ax + s.ny * ay + s.nz * az - h;
-            double db = s.nx * bx + s.ny * by + s.nz * bz - h;
-            double dc = s.nx * cx + s.ny * cy + s.nz * cz - h;
+            double da = nx * ax + ny * ay + nz * az - h;
+            double db = nx * bx + ny * by + nz * bz - h;
+            double dc = nx * cx + ny * cy + nz * cz - h;
             if (da >= 0 && db >= 0 && dc >= 0) {
                 continue;
             }
-            ax -= s.rx;
-            ay -= s.ry;
-            az -= s.rz;
-            bx -= s.rx;
-            by -= s.ry;
-            bz -= s.rz;
-            cx -= s.rx;
-            cy -= s.ry;
-            cz -= s.rz;
+            ax -= rx;
+            ay -= ry;
+            az -= rz;
+            bx -= rx;
+            by -= ry;
+            bz -= rz;
+            cx -= rx;
+            cy -= ry;
+            cz -= rz;
             if (da < 0 && db < 0 && dc < 0) {
                 // As TriangleCut.whole, with the sums in registers: this is where the time goes.
                 double six = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);

@@ -105,7 +105,7 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
         }
 
         @Override
-        void leaf(int firstTriangle, int endTriangle) {
+        void leaf(int firstTriangle, int endTriangle, double downward, double upward) {
             int[] corners = tree.corners;
             for (int k = 3 * firstTriangle; k < 3 * endTriangle; k += 3) {
                 int a = corners[k];
@@ -114,11 +114,10 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
                 double aw = height(a);
                 double bw = height(b);
                 double cw = height(c);
-                if (aw >= thickness && bw >= thickness && cw >= thickness) {
-                    // Higher than the thickness, the inner face is dry as well.
+                if (aw >= downward && bw >= downward && cw >= downward) {
                     continue;
                 }
-                if (aw < -thickness && bw < -thickness && cw < -thickness) {
+                if (aw < -upward && bw < -upward && cw < -upward) {
                     wholePrism(a, b, c);
                 } else {
                     prisms.add(ahead(a), port(a), aw, ahead(b), port(b), bw, ahead(c), port(c), cw);

@@ -42,8 +42,13 @@ abstract class PlaneWalk {
      */
     abstract void node(int at, double share, double perMm);
 
-    /** The triangles of a leaf whose box the plane cuts. */
-    abstract void leaf(int firstTriangle, int endTriangle);
+    /**
+     * The triangles of a leaf whose box the plane cuts.
+     *
+     * @param downward how far the body reaches at most below each of them, mm
+     * @param upward how far above
+     */
+    abstract void leaf(int firstTriangle, int endTriangle, double downward, double upward);
 
     /** Whether a node may be taken as one in a rough answer, if it is small enough. */
     abstract boolean isOnePatch(int at);
@@ -83,7 +88,7 @@ abstract class PlaneWalk {
             } else {
                 int first = tree.first[node];
                 if (first >= 0) {
-                    leaf(first, tree.leafEnd(first));
+                    leaf(first, tree.leafEnd(first), downward, upward);
                 }
                 node++;
             }

@@ -80,11 +80,33 @@ final class HalfEdges {
 
     /** @param ends where the bucket of each vertex ends */
     private static HalfEdges paired(long[] entries, int[] ends, int[] twin) {
-        IntList open = new IntList(16);
-        IntList disagreeing = new IntList(16);
-        IntList many = new IntList(16);
+        Pairing pairing = new Pairing(entries, twin);
         int start = 0;
         for (int end : ends) {
+            pairing.bucket(start, end);
+            start = end;
+        }
+        return new HalfEdges(twin, sorted(pairing.open), sorted(pairing.disagreeing), pairing.many.toArray());
+    }
+
+    /**
+     * Pairs the half-edges of one bucket after the other. A bucket a call: as one loop over all buckets, the optimising compiler of Java 17.0.15 lost
+     * the lists now and then (a null within them), and a short method is compiled sooner besides.
+     */
+    private static final class Pairing {
+
+        private final long[] entries;
+        private final int[] twin;
+        private final IntList open = new IntList(16);
+        private final IntList disagreeing = new IntList(16);
+        private final IntList many = new IntList(16);
+
+        Pairing(long[] entries, int[] twin) {
+            this.entries = entries;
+            this.twin = twin;
+        }
+
+        void bucket(int start, int end) {
             sort(entries, start, end);
             int i = start;
             while (i < end) {
@@ -93,29 +115,32 @@ final class HalfEdges {
                 while (j < end && entries[j] >>> 32 == edge) {
                     j++;
                 }
-                int h = halfEdge(entries[i]);
-                if (j - i == 2) {
-                    int other = halfEdge(entries[i + 1]);
-                    twin[h] = other;
-                    twin[other] = h;
-                    if (((entries[i] ^ entries[i + 1]) & 1) == 0) {
-                        disagreeing.add(h);
-                    }
-                } else if (j - i == 1) {
-                    twin[h] = OPEN;
-                    open.add(h);
-                } else {
-                    many.add(j - i);
-                    for (int k = i; k < j; k++) {
-                        twin[halfEdge(entries[k])] = MANY;
-                        many.add(halfEdge(entries[k]));
-                    }
-                }
+                pair(i, j);
                 i = j;
             }
-            start = end;
         }
-        return new HalfEdges(twin, sorted(open), sorted(disagreeing), many.toArray());
+
+        /** The half-edges of one edge. */
+        private void pair(int from, int to) {
+            int h = halfEdge(entries[from]);
+            if (to - from == 2) {
+                int other = halfEdge(entries[from + 1]);
+                twin[h] = other;
+                twin[other] = h;
+                if (((entries[from] ^ entries[from + 1]) & 1) == 0) {
+                    disagreeing.add(h);
+                }
+            } else if (to - from == 1) {
+                twin[h] = OPEN;
+                open.add(h);
+            } else {
+                many.add(to - from);
+                for (int k = from; k < to; k++) {
+                    twin[halfEdge(entries[k])] = MANY;
+                    many.add(halfEdge(entries[k]));
+                }
+            }
+        }
     }
 
     /** The half-edge that follows in its triangle. */
