@@ -1,12 +1,14 @@
 package trimwright.plan.pool;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -14,13 +16,16 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.Boat;
+import trimwright.boat.pool.KnownWeight;
 import trimwright.boat.pool.PoolTest;
 import trimwright.boat.pool.Quantity;
 import trimwright.boat.pool.Reading;
 import trimwright.boat.pool.Sighting;
 import trimwright.boat.pool.WeightMoved;
 import trimwright.finding.Code;
+import trimwright.finding.UnusableInputException;
 import trimwright.statics.Condition;
+import trimwright.statics.Flotation;
 
 class PoolEstimateTest {
 
@@ -196,18 +201,55 @@ class PoolEstimateTest {
         assertTrue(found.next().get(0).gain() > 0.05);
     }
 
+    /**
+     * A boat that lolls: tan² φ = −2 GM ∕ BM while wall-sided, so that the list on either side tells the height of G; roll and freeboard readings of a boat
+     * that stands agree with her own figures.
+     */
+    @Test
+    void theListOnEitherSideTellsTheHeightOfG() {
+        Boat boat = PoolBoats.boat();
+        Reading top = PoolBoats.reading(
+                "top weight",
+                0,
+                List.of(new KnownWeight(350, new Vector3D(250, 0, 175), Optional.empty())),
+                List.of(),
+                PoolBoats.of(Quantity.RESTS_AT, 5));
+        Condition there = Scene.of(boat, top);
+        double loll = Math.abs(Flotation.settling(there).settled().orElseThrow().heelDeg());
+        assertTrue(loll > 3 && loll < 20, "she lolls by " + loll);
+        Reading exact = PoolBoats.reading(
+                "top weight", 0, top.added(), List.of(), new Sighting(Quantity.RESTS_AT, loll, 0.1, Optional.empty()));
+        assertEquals(loll, Sensitivity.of(boat, exact).expected()[0], 1e-4);
+        PoolEstimate same = estimate(boat, List.of(exact));
+        assertEquals(0, same.chiSquare(), 1e-6);
+        // A larger list is a higher G.
+        Reading further = PoolBoats.reading(
+                "top weight",
+                0,
+                top.added(),
+                List.of(),
+                new Sighting(Quantity.RESTS_AT, loll + 1, 0.1, Optional.empty()));
+        PoolEstimate higher = estimate(boat, List.of(further));
+        PoolEstimate.Known g = higher.figures().get(Figure.G_UP);
+        assertTrue(g.after() > g.before() + 0.01, g.toString());
+        assertTrue(g.afterError() < 0.9 * g.beforeError(), g.toString());
+        Condition corrected = Scene.of(higher.corrected(), further);
+        double now =
+                Math.abs(Flotation.settling(corrected).settled().orElseThrow().heelDeg());
+        assertEquals(loll + 1, now, 0.3);
+    }
+
     @Test
     void aStateInWhichSheSinksIsRefused() {
         Boat boat = PoolBoats.boat();
         Reading sinking = PoolBoats.reading(
                 "sinks",
                 1,
-                List.of(new trimwright.boat.pool.KnownWeight(
-                        3000, new Vector3D(250, 0, 30), java.util.Optional.empty())),
+                List.of(new KnownWeight(3000, new Vector3D(250, 0, 30), Optional.empty())),
                 List.of(),
                 PoolBoats.of(Quantity.LIST, 0));
-        trimwright.finding.UnusableInputException refused = org.junit.jupiter.api.Assertions.assertThrows(
-                trimwright.finding.UnusableInputException.class, () -> estimate(boat, List.of(sinking)));
+        UnusableInputException refused =
+                assertThrows(UnusableInputException.class, () -> estimate(boat, List.of(sinking)));
         assertEquals(Code.POOL_READING_SINKS, refused.findings().get(0).code());
     }
 }
