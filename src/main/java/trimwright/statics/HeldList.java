@@ -7,8 +7,8 @@ import trimwright.immersion.WaterPlane;
 /** A boat held at a list while height and trim are free: n(φ, θ) of docs/statics.md, section 3. */
 final class HeldList {
 
-    /** Trim beyond which she stands on end and a list has no meaning, rad. */
-    private static final double ON_END = Math.toRadians(89);
+    /** Trim beyond which she stands on end and a list has no meaning, rad; a boat that rests steeply comes near it long before. */
+    private static final double ON_END = Math.toRadians(89.9);
     /** Share of weight, and of weight times length, that a held attitude may leave; of the length, by which a trim may be unstable. */
     static final double REST = 1e-9;
 

@@ -186,6 +186,28 @@ class RightingCurveTest {
         }
     }
 
+    /**
+     * A floating ball has its metacentre in its middle, like a body wholly under water: with d from G to there and a = d_z, the trim at a list φ is
+     * tan θ = d_x / (a cos φ) and GZ = a² sin φ cos φ / √(d_x² + a² cos² φ). This one rests at 84.3° and comes close to on end early.
+     */
+    @Test
+    void aSteepBoatHasHerLeverToTheEnd() {
+        BarShape ball = new BarShape(new Vector3D(-40, 0, 0), new Vector3D(40, 0, 0), 80, BarShape.Ends.ROUND);
+        Condition condition = Condition.of(boat(part("ball", Kind.CYLINDER, ball, 150, new Vector3D(-20, 0, -2))));
+        RightingCurve curve = RightingCurve.surfaced(condition, 5).orElseThrow();
+        int compared = 0;
+        for (RightingCurve.Row row : curve.rows()) {
+            double phi = Math.toRadians(row.heelDeg());
+            double q = 2 * Math.cos(phi);
+            assertEquals(Math.toDegrees(Math.atan2(20, q)), row.trimDeg(), 1e-5);
+            assertEquals(2 * Math.sin(phi) * q / Math.hypot(20, q), row.gzMm(), 1e-6);
+            compared++;
+        }
+        assertEquals(35, compared);
+        assertTrue(curve.summary().endsWithoutTrim());
+        assertEquals(90, curve.summary().rangeDeg(), 1.1);
+    }
+
     /** Free surface in the tank: the lever near upright has the slope of the fluid GM, i/V less than the solid one. */
     @Test
     void freeSurfaceTakesFromTheLever() {
