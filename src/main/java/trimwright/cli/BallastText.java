@@ -226,14 +226,14 @@ final class BallastText {
 
     private void tellRooms() {
         TextTable table = TextTable.of("llrrrr")
-                .head("Zone", "for", "free below", "above the line", "known to", "can be cut as boxes");
+                .head("Zone", "for", "free below", "above the line", "off by at most", "can be cut as boxes");
         for (Room room : plan.rooms()) {
             table.row(
                     room.zone().id() + (room.twin() ? ", starboard" : ""),
                     room.zone().use().word(),
                     cm3(room.belowLineMm3()),
                     cm3(room.aboveLineMm3()),
-                    Numbers.brief(room.errorMm3() / 1000) + " cm³",
+                    Numbers.fixed(room.errorMm3() / 1000, 1) + " cm³",
                     cm3(room.cellsMm3()));
         }
         page.heading("Room").table(table);

@@ -11,30 +11,51 @@ public final class SkinColumn {
     private SkinColumn() {}
 
     /**
-     * Reports each stretch of the line through (x, y) that lies in a prism; stretches may overlap and come in no order.
+     * Reports each stretch of the line through (x, y) that lies in a prism and meets a range of heights; stretches may overlap, reach beyond the range, and
+     * come in no order.
      *
      * @param thicknessMm of the shell, inward of the surface
+     * @param lowMm lower end of the range
+     * @param highMm upper end
      */
-    public static void through(MeshTree tree, double thicknessMm, double xMm, double yMm, Stretch stretch) {
+    public static void through(
+            MeshTree tree, double thicknessMm, double xMm, double yMm, double lowMm, double highMm, Stretch stretch) {
         double x = xMm - tree.originX;
         double y = yMm - tree.originY;
+        double middle = 0.5 * (lowMm + highMm) - tree.originZ;
+        double half = 0.5 * (highMm - lowMm);
         double beyond = thicknessMm + tree.margin;
         int node = 0;
         while (node < tree.skip.length) {
             int at = node * MeshTree.STRIDE;
             if (Math.abs(x - tree.nodes[at]) > tree.nodes[at + 3] + beyond
-                    || Math.abs(y - tree.nodes[at + 1]) > tree.nodes[at + 4] + beyond) {
+                    || Math.abs(y - tree.nodes[at + 1]) > tree.nodes[at + 4] + beyond
+                    || Math.abs(middle - tree.nodes[at + 2]) > tree.nodes[at + 5] + half + beyond) {
                 node = tree.skip[node];
                 continue;
             }
             if (tree.first[node] >= 0) {
                 int end = 3 * tree.leafEnd(tree.first[node]);
                 for (int k = 3 * tree.first[node]; k < end; k += 3) {
-                    prism(tree, k, thicknessMm, x, y, stretch);
+                    if (isNear(tree, k, beyond, x, y)) {
+                        prism(tree, k, thicknessMm, x, y, stretch);
+                    }
                 }
             }
             node++;
         }
+    }
+
+    /** Whether the line comes near the box around a triangle: most do not, and this is quicker than their prisms. */
+    private static boolean isNear(MeshTree tree, int k, double beyond, double x, double y) {
+        double[] p = tree.xyz;
+        int a = tree.corners[k];
+        int b = tree.corners[k + 1];
+        int c = tree.corners[k + 2];
+        return x >= Math.min(p[a], Math.min(p[b], p[c])) - beyond
+                && x <= Math.max(p[a], Math.max(p[b], p[c])) + beyond
+                && y >= Math.min(p[a + 1], Math.min(p[b + 1], p[c + 1])) - beyond
+                && y <= Math.max(p[a + 1], Math.max(p[b + 1], p[c + 1])) + beyond;
     }
 
     private static void prism(MeshTree tree, int k, double t, double x, double y, Stretch stretch) {

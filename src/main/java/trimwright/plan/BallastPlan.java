@@ -50,6 +50,25 @@ public record BallastPlan(
      */
     public record Rounding(double idealMassG, double roundedMassG) {}
 
+    /** The same with a cause for every miss. */
+    BallastPlan because(Cause cause) {
+        return new BallastPlan(
+                feasible,
+                pieces,
+                removals,
+                moves,
+                addedLeadG,
+                addedFoamMm3,
+                addedFoamG,
+                planned,
+                surfaced,
+                dived,
+                misses.stream().map(m -> m.because(cause)).toList(),
+                worth,
+                rounding,
+                rooms);
+    }
+
     BallastPlan finished(Flotation newSurfaced, Optional<Flotation> newDived, Map<Aim, Double> newWorth) {
         return new BallastPlan(
                 feasible,

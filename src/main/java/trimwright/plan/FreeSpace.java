@@ -139,7 +139,7 @@ final class FreeSpace {
             keepInside(xMm, yMm, free);
         }
         for (Hull hull : hulls) {
-            removeMaterial(hull, xMm, yMm, free);
+            removeMaterial(hull, xMm, yMm, lowMm, highMm, free);
         }
         for (Solid solid : solids) {
             Chords chords = solid.chords(xMm, yMm);
@@ -189,10 +189,10 @@ final class FreeSpace {
         }
     }
 
-    private void removeMaterial(Hull hull, double x, double y, Stretches free) {
+    private void removeMaterial(Hull hull, double x, double y, double low, double high, Stretches free) {
         if (!hull.enclosesMaterial()) {
             if (hull.shellMm() > 0) {
-                SkinColumn.through(hull.tree(), hull.shellMm(), x, y, free::remove);
+                SkinColumn.through(hull.tree(), hull.shellMm(), x, y, low, high, free::remove);
             }
             return;
         }

@@ -25,13 +25,15 @@ public final class Planner {
     private static final int MOST_ROUNDS = 5;
     /** Few pieces first; slivers, and more than one piece in a zone, only where she cannot do without them or gains by them. */
     private static final List<StripMaker.Style> STYLES = List.of(
-            new StripMaker.Style(0.08, false),
-            new StripMaker.Style(0.03, false),
-            new StripMaker.Style(0.08, true),
-            new StripMaker.Style(0.03, true),
-            new StripMaker.Style(0.015, false),
-            new StripMaker.Style(0, false),
-            new StripMaker.Style(0, true));
+            new StripMaker.Style(0.08, false, false),
+            new StripMaker.Style(0.03, false, false),
+            new StripMaker.Style(0.08, true, false),
+            new StripMaker.Style(0.03, true, false),
+            new StripMaker.Style(0.015, false, false),
+            new StripMaker.Style(0, false, false),
+            new StripMaker.Style(0, true, false),
+            new StripMaker.Style(0, false, true),
+            new StripMaker.Style(0, true, true));
 
     /** Share of the ideal mass by which pieces may differ from it without other pieces being tried. */
     private static final double CLOSE_SHARE = 0.03;
@@ -131,7 +133,9 @@ public final class Planner {
                 break;
             }
         }
-        return finished(best, outline);
+        return best.feasible()
+                ? finished(best, outline)
+                : best.because(new Cause(Cause.Kind.PIECES, Map.of(), List.of()));
     }
 
     private boolean better(BallastPlan plan, BallastPlan other) {
@@ -230,9 +234,6 @@ public final class Planner {
 
     /** The plan with what only the plan that is told needs: every other attitude, and what each aim costs. */
     private BallastPlan finished(BallastPlan plan, CellProgramme.Outline outline) {
-        if (!plan.feasible()) {
-            return plan;
-        }
         return plan.finished(
                 Flotation.of(plan.surfaced().condition()),
                 plan.dived().map(d -> Flotation.of(d.condition())),

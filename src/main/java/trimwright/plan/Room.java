@@ -19,7 +19,7 @@ import trimwright.mesh.Bounds;
  * @param belowLineMm3 free volume below the painted line
  * @param aboveLineMm3 free volume above it
  * @param centroidMm centroid of the free volume; the middle of the zone when there is none
- * @param errorMm3 error of the free volume, from the difference between every other column and the rest
+ * @param errorMm3 by how much the free volume may be off at most, from how much neighbouring columns differ
  * @param slices free volume of each slice along the boat, from the stern
  * @param insideKnown false where no closed hull is around it, so that the zone was taken as given
  * @param takenBy ids of the parts that take up some of it

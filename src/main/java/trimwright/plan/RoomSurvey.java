@@ -17,7 +17,7 @@ import trimwright.mesh.Bounds;
 final class RoomSurvey {
 
     private static final double STEP_MM = 1;
-    private static final int MOST_COLUMNS = 60_000;
+    private static final int MOST_COLUMNS = 30_000;
     private static final int MOST_SLICES = 16;
     private static final double LEAST_SLICE_MM = 8;
     private static final double LAYER_MM = 12;
@@ -78,7 +78,7 @@ final class RoomSurvey {
 
     /** The room, divided by a painted line. */
     Room room(WaterPlane line) {
-        double[] fields = new double[2];
+        double volume = 0;
         double[][] sums = new double[slices][4];
         Vector3D moment = Vector3D.ZERO;
         double area = stepX * stepY;
@@ -96,12 +96,11 @@ final class RoomSurvey {
                     double wet = Math.max(0, Math.min(high, surface) - low);
                     slice[side] += area * wet;
                     slice[side + 1] += area * (high - low - wet);
-                    fields[i + j & 1] += area * (high - low);
+                    volume += area * (high - low);
                     moment = moment.add(area * (high - low), new Vector3D(x, y, 0.5 * (low + high)));
                 }
             }
         }
-        double volume = fields[0] + fields[1];
         Vector3D centroid = volume > 0
                 ? moment.scalarMultiply(1 / volume)
                 : new Vector3D(box.centreX(), box.centreY(), box.centreZ());
@@ -121,10 +120,35 @@ final class RoomSurvey {
                 below,
                 Math.max(0, volume - below),
                 centroid,
-                Math.abs(fields[0] - fields[1]),
+                0.5 * area * variationMm(),
                 List.copyOf(parts),
                 space.insideKnown(),
                 space.bodiesIn(box));
+    }
+
+    /**
+     * How much neighbouring columns differ, summed over both directions. The midpoint rule is off by no more than half the step times the variation
+     * along it; beyond the zone's edge nothing counts, so its first and last columns have no neighbour there.
+     */
+    private double variationMm() {
+        double sum = 0;
+        for (int i = 0; i < columnsX; i++) {
+            for (int j = 0; j < columnsY; j++) {
+                double own = lengthMm(i, j);
+                sum += i + 1 < columnsX ? Math.abs(own - lengthMm(i + 1, j)) : 0;
+                sum += j + 1 < columnsY ? Math.abs(own - lengthMm(i, j + 1)) : 0;
+            }
+        }
+        return sum;
+    }
+
+    private double lengthMm(int i, int j) {
+        double sum = 0;
+        double[] column = free[i * columnsY + j];
+        for (int k = 0; k < column.length; k += 2) {
+            sum += column[k + 1] - column[k];
+        }
+        return sum;
     }
 
     private double sliceX(int slice) {

@@ -21,6 +21,9 @@ final class StripMaker {
     private static final double LEAST_SECTION_SHARE = 0.75;
 
     private static final int MOST_STRIPS = 3;
+    /** What a spare strip should have room for, as a share of what goes into its zone. */
+    private static final double SPARE_SHARE = 0.2;
+
     /** Sides of a cross-section are rounded to this, finer where they are short. */
     private static final double COARSE_STEP_MM = 0.5;
 
@@ -57,7 +60,7 @@ final class StripMaker {
             }
             double density = own.get(0).use() == Zone.Use.BALLAST ? leadGPerMm3 : foamGPerMm3;
             if (amount > 1e-6 * own.stream().mapToDouble(RoomCell::volumeMm3).sum()) {
-                addStrips(strips, own, new Wish(amount, moment / amount, middleZMm), density);
+                addStrips(strips, own, new Wish(amount, moment / amount, middleZMm), density, style.spare() ? 2 : 1);
             }
         }
         for (Zone.Use use : Zone.Use.values()) {
@@ -76,8 +79,9 @@ final class StripMaker {
      * @param sliverShare share of all lead, or all foam, below which a strip is left out; what it would have held goes to the others when
      *     sizes are solved again
      * @param apart whether what lies apart in a zone stays apart; otherwise one strip takes it all, in the middle
+     * @param spare whether each strip gets a second one beside it, of no length yet
      */
-    record Style(double sliverShare, boolean apart) {}
+    record Style(double sliverShare, boolean apart, boolean spare) {}
 
     /** How much is to lie where: about a place along the boat, as far from a height as can be. */
     private record Wish(double amountMm3, double centreXMm, double middleZMm) {
@@ -134,13 +138,14 @@ final class StripMaker {
         return true;
     }
 
-    private static void addStrips(List<Strip> strips, List<RoomCell> cells, Wish wish, double density) {
+    private static void addStrips(List<Strip> strips, List<RoomCell> cells, Wish wish, double density, int fewest) {
         double amount = wish.amountMm3();
         double centreX = wish.centreXMm();
         double left = amount;
-        for (int k = 0; k < MOST_STRIPS && left > 0 && !cells.isEmpty(); k++) {
-            BoxShape run =
-                    cuttable(bestRun(cells, wish.left(left)), cells.get(0).use());
+        for (int k = 0; k < MOST_STRIPS && (left > 0 || k < fewest) && !cells.isEmpty(); k++) {
+            BoxShape run = cuttable(
+                    bestRun(cells, wish.left(Math.max(left, SPARE_SHARE * amount))),
+                    cells.get(0).use());
             Strip strip = new Strip(cells.get(0), run, density, 0, centreX);
             double own = Math.min(left, strip.capacityMm3());
             strip.put(own, centreX);
@@ -151,7 +156,7 @@ final class StripMaker {
                     && c.box().fromMm().getZ() < run.toMm().getZ()
                     && c.box().toMm().getZ() > run.fromMm().getZ());
             if (left < 1e-9 * amount) {
-                break;
+                left = 0;
             }
         }
     }

@@ -52,6 +52,9 @@ final class CauseWords {
                 "with everything else as wanted, the room low for lead and high for foam allows "
                         + Numbers.mm(cause.figure("greatest")) + ", and " + Numbers.mm(cause.figure("wanted"))
                         + " are wanted";
+            case PIECES ->
+                "spread finely over the room it could be had, but not with a few pieces that can be cut; larger or more"
+                        + " zones would help";
             case FOLLOWS -> "that follows from what was said before";
             default -> "by itself it could be had, but not together with the rest";
         };
