@@ -67,6 +67,15 @@ class ArchitectureTest {
             .dependOnClassesThat()
             .resideInAPackage("javafx..");
 
+    /** Nothing is fetched and nothing is sent: what a builder loads stays on the machine. */
+    @ArchTest
+    static final ArchRule nothingOpensAConnection = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .haveNameMatching(
+                    "java\\.net\\.(Socket|ServerSocket|DatagramSocket|URLConnection|HttpURLConnection)"
+                            + "|java\\.net\\.http\\..*|java\\.nio\\.channels\\.(Async.*)?(Server)?SocketChannel|javax\\.net\\..*");
+
     /** One vector type on the computing side; the other only where pictures are drawn. */
     @ArchTest
     static final ArchRule graphicsMathStaysWherePicturesAreDrawn = noClasses()
