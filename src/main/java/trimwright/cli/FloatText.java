@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
+import trimwright.boat.HullBuild;
 import trimwright.boat.Part;
 import trimwright.boat.Water;
 import trimwright.report.AttitudeWords;
@@ -82,10 +83,20 @@ final class FloatText {
         table.row("GM across", Numbers.fixed(rest.gmTransverseMm(), 1), "mm, resists list");
         table.row("GM along", Numbers.fixed(rest.gmLongitudinalMm(), 0), "mm, resists trim");
         table.row("Waterplane", Numbers.fixed(rest.sums().waterplaneMm2() / 100, 1), "cm²");
-        table.row("Wetted surface", Numbers.fixed(flotation.wettedMm2() / 100, 0), "cm², outside of the hull");
+        table.row(
+                "Wetted surface",
+                Numbers.fixed(flotation.wettedMm2() / 100, 0),
+                flotation.condition().boat().parts().stream().anyMatch(FloatText::isPrinted)
+                        ? "cm², outside of the hull; of prints, both sides of their walls"
+                        : "cm², outside of the hull");
         centre(table, "G, centre of gravity", rest.centreOfGravityMm());
         centre(table, "B, centre of buoyancy", rest.centreOfBuoyancyMm());
         return table;
+    }
+
+    /** A mesh that is the plastic itself has its inner surface in it. */
+    private static boolean isPrinted(Part part) {
+        return part.build().orElse(null) instanceof HullBuild.Printed;
     }
 
     private static TextTable sinking(Flotation flotation) {

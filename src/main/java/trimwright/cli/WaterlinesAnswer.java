@@ -47,8 +47,8 @@ record WaterlinesAnswer(Boat boat, List<Finding> findings, double listDeg, doubl
         page.table(text).gap();
         page.paragraph(
                 "Carries: mass of the water displaced. B: centre of the immersed volume. F: centre of the waterplane."
-                        + " BM: metacentre above B, across for list, along for trim. Wetted: outside of the hull."
-                        + " 1 mm deeper takes the waterplane in cm² times "
+                        + " BM: metacentre above B, across for list, along for trim. Wetted: outside of the hull, of prints"
+                        + " both sides of their walls. 1 mm deeper takes the waterplane in cm² times "
                         + Numbers.plain(boat.water().densityGPerCm3() / 10) + " g.");
         if (table.stream().anyMatch(w -> w.waterplaneJumpMm2() != 0)) {
             page.paragraph(
