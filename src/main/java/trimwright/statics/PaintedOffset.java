@@ -29,7 +29,8 @@ public record PaintedOffset(double bowMm, double sternMm, double listDeg) {
         return new PaintedOffset(
                 aboveMm(water, foreMm),
                 aboveMm(water, aftMm),
-                Equilibrium.heelDeg(water.up()) - Equilibrium.heelDeg(wanted.up()));
+                // Of two lists far apart the way round that is shorter: -180 to 180.
+                Math.IEEEremainder(Equilibrium.heelDeg(water.up()) - Equilibrium.heelDeg(wanted.up()), 360));
     }
 
     /** How far the water stands above the point, along the boat's z axis. */
