@@ -40,6 +40,7 @@ import trimwright.desktop.panes.ReadingsPane;
 import trimwright.desktop.panes.StandPane;
 import trimwright.desktop.panes.Ui;
 import trimwright.desktop.panes.VerdictBand;
+import trimwright.desktop.tank3d.FlatPool;
 import trimwright.desktop.tank3d.PoolView;
 import trimwright.desktop.tank3d.Tank;
 import trimwright.statics.Condition;
@@ -80,7 +81,7 @@ final class MainWindow {
         this.settings = settings;
         dialogs = new Dialogs(stage, root);
         files = new Files(stage, desk, settings, dialogs);
-        pool = new Tank();
+        pool = has3d() ? new Tank() : new FlatPool(workers, Platform::runLater);
         poolPane = new PoolPane(desk, pool);
         parts = new PartsPane(desk);
         afloat = new AfloatPane(desk);
@@ -268,7 +269,8 @@ final class MainWindow {
         }
     }
 
+    /** Whether the boat can be drawn in 3D; the property {@code trimwright.flat} says that she shall not be. */
     static boolean has3d() {
-        return Platform.isSupported(ConditionalFeature.SCENE3D);
+        return Platform.isSupported(ConditionalFeature.SCENE3D) && !Boolean.getBoolean("trimwright.flat");
     }
 }

@@ -21,6 +21,9 @@ import trimwright.statics.Flotation;
 /** The pool with the buttons that lie over it, and a line that says what is shown. */
 public final class PoolPane extends StackPane {
 
+    private static final String FLAT = "This machine gives the window no 3D, so she is shown as a picture."
+            + " A newer graphics driver may bring it. Pick parts in the list, and nudge them with the arrow keys.";
+
     private final Desk desk;
     private final PoolView pool;
     private final Label caption = new Label();
@@ -49,6 +52,7 @@ public final class PoolPane extends StackPane {
         StackPane.setAlignment(bar, Pos.TOP_LEFT);
         StackPane.setAlignment(note, Pos.BOTTOM_LEFT);
         getChildren().addAll(pool.node(), bar, note);
+        bar.setVisible(pool.isTurnable());
         desk.boat().addListener((o, was, now) -> pool.showBoat(now.boat()));
         desk.flotation().addListener((o, was, now) -> showPose());
         desk.looked().addListener((o, was, now) -> showPose());
@@ -151,9 +155,12 @@ public final class PoolPane extends StackPane {
                 ? dragNote
                 : looked != null
                         ? looked.caption()
-                        : desk.selected().get().isEmpty()
-                                ? "Drag turns the view · wheel nears · click picks a part"
-                                : desk.selected().get() + " is picked: drag it, or nudge it with the arrow keys";
+                        : !pool.isTurnable()
+                                ? FLAT
+                                : desk.selected().get().isEmpty()
+                                        ? "Drag turns the view · wheel nears · click picks a part"
+                                        : desk.selected().get()
+                                                + " is picked: drag it, or nudge it with the arrow keys";
         caption.setText(text);
         back.setVisible(looked != null);
         back.setManaged(looked != null);

@@ -20,6 +20,9 @@ public interface PoolView {
 
     Node node();
 
+    /** Whether it can be turned, and parts picked and dragged in it; otherwise it is a picture. */
+    boolean isTurnable();
+
     /** Draws a boat; how she lies comes with {@link #show}. */
     void showBoat(Boat boat);
 

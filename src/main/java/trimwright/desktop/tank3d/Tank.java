@@ -146,6 +146,11 @@ public final class Tank extends Region implements PoolView {
     }
 
     @Override
+    public boolean isTurnable() {
+        return true;
+    }
+
+    @Override
     public void onPicked(Consumer<String> listener) {
         onPicked = listener;
     }
