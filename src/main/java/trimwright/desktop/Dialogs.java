@@ -55,6 +55,7 @@ final class Dialogs {
         alert.setHeaderText(title);
         Label words = Ui.words(text);
         words.setPrefWidth(WIDTH);
+        words.setId("dialog-words");
         alert.getDialogPane().setContent(words);
         alert.getDialogPane().setMinHeight(Region.USE_PREF_SIZE);
         alert.getDialogPane().getStylesheets().setAll(styled.getScene().getStylesheets());

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.scene.control.ButtonBar.ButtonData;
@@ -33,13 +34,16 @@ final class Files {
     private final Desk desk;
     private final Settings settings;
     private final Dialogs dialogs;
+    private final Consumer<Path> newHull;
     private boolean asking;
 
-    Files(Stage stage, Desk desk, Settings settings, Dialogs dialogs) {
+    /** @param newHull what is done with a file that is no boat file: it may be the mesh of a hull */
+    Files(Stage stage, Desk desk, Settings settings, Dialogs dialogs, Consumer<Path> newHull) {
         this.stage = stage;
         this.desk = desk;
         this.settings = settings;
         this.dialogs = dialogs;
+        this.newHull = newHull;
     }
 
     /** Opens a boat file without asking for unsaved work. */
@@ -59,12 +63,7 @@ final class Files {
             }
             return;
         }
-        dialogs.problem(new Problem(
-                "This is no boat file",
-                List.of(
-                        file.getFileName()
-                                + " does not end in .boat.json. Open a boat file, or put the mesh beside one and name it there."),
-                Optional.empty()));
+        newHull.accept(file);
     }
 
     static boolean isBoat(Path file) {
@@ -85,6 +84,7 @@ final class Files {
         chooser.getExtensionFilters()
                 .addAll(
                         new FileChooser.ExtensionFilter("Boat files", "*.boat.json"),
+                        new FileChooser.ExtensionFilter("Meshes of a hull", "*.stl", "*.obj", "*.3mf"),
                         new FileChooser.ExtensionFilter("All files", "*"));
         if (desk.path() != null) {
             File folder = desk.path().toAbsolutePath().getParent().toFile();

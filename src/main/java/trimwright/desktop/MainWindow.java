@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -22,18 +23,22 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import trimwright.desktop.model.Background;
 import trimwright.desktop.model.Derived;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Job;
 import trimwright.desktop.model.Levers;
 import trimwright.desktop.model.Measure;
+import trimwright.desktop.model.NewHull;
 import trimwright.desktop.model.PlanDesk;
+import trimwright.desktop.model.Pose;
 import trimwright.desktop.model.Problem;
 import trimwright.desktop.model.Recovery;
 import trimwright.desktop.model.Settings;
 import trimwright.desktop.panes.AfloatPane;
 import trimwright.desktop.panes.BallastPane;
 import trimwright.desktop.panes.DivePane;
+import trimwright.desktop.panes.NewHullPane;
 import trimwright.desktop.panes.PartsPane;
 import trimwright.desktop.panes.PoolPane;
 import trimwright.desktop.panes.ReadingsPane;
@@ -43,6 +48,9 @@ import trimwright.desktop.panes.VerdictBand;
 import trimwright.desktop.tank3d.FlatPool;
 import trimwright.desktop.tank3d.PoolView;
 import trimwright.desktop.tank3d.Tank;
+import trimwright.desktop.tank3d.View;
+import trimwright.finding.UnusableInputException;
+import trimwright.mesh.MeshFiles;
 import trimwright.statics.Condition;
 import trimwright.statics.DiveRun;
 
@@ -58,6 +66,7 @@ final class MainWindow {
     private final Settings settings;
     private final Dialogs dialogs;
     private final Files files;
+    private final Background meshes;
     private final BorderPane root = new BorderPane();
     private final PoolView pool;
     private final PoolPane poolPane;
@@ -80,7 +89,8 @@ final class MainWindow {
         this.desk = desk;
         this.settings = settings;
         dialogs = new Dialogs(stage, root);
-        files = new Files(stage, desk, settings, dialogs);
+        files = new Files(stage, desk, settings, dialogs, this::newHull);
+        meshes = new Background(workers, Platform::runLater);
         pool = has3d() ? new Tank() : new FlatPool(workers, Platform::runLater);
         poolPane = new PoolPane(desk, pool);
         parts = new PartsPane(desk);
@@ -170,6 +180,7 @@ final class MainWindow {
     }
 
     private void enter(Job job) {
+        showReadings(true);
         desk.lookAt(null);
         ballast.left();
         diveRun.setLookedAt(job == Job.DIVE);
@@ -237,7 +248,60 @@ final class MainWindow {
 
     /** Opens a boat file. */
     void open(Path file, boolean sample) {
-        files.open(file, sample);
+        if (Files.isBoat(file)) {
+            files.open(file, sample);
+        } else {
+            newHull(file);
+        }
+    }
+
+    /** Leads from the mesh of a hull to a boat. */
+    void newHull(Path mesh) {
+        meshes.ask(
+                () -> NewHull.guess(mesh, MeshFiles.read(mesh)),
+                this::guide,
+                e -> desk.problem("This is neither a boat file nor a mesh that can be read", e));
+    }
+
+    private void guide(NewHull guessed) {
+        desk.lookAt(null);
+        NewHullPane pane = new NewHullPane(guessed, settings.measure(), pool, this::make, this::leaveNew);
+        pane.getStyleClass().add("side-pane");
+        jobScroll.setContent(pane);
+        jobScroll.setVvalue(0);
+        showReadings(false);
+        pool.look(View.SIDE);
+    }
+
+    /** Verdict and readings are of the boat at hand, and would mislead while a new one is made. */
+    private void showReadings(boolean shown) {
+        verdict.setVisible(shown);
+        verdict.setManaged(shown);
+        readings.setVisible(shown);
+        readings.setManaged(shown);
+    }
+
+    private Optional<String> make(NewHull hull) {
+        if (!files.mayLeave()) {
+            return Optional.empty();
+        }
+        try {
+            Path file = hull.write();
+            files.open(file, false);
+            choose(Job.LOAD);
+            enter(Job.LOAD);
+            return Optional.empty();
+        } catch (UnusableInputException e) {
+            return Optional.of(String.join(" ", Problem.of("", e).lines()));
+        }
+    }
+
+    private void leaveNew() {
+        if (desk.boat().get() != null) {
+            pool.showBoat(desk.boat().get().boat());
+            pool.show(Pose.of(desk.flotation().get(), ""));
+        }
+        enter((Job) jobs.getSelectedToggle().getUserData());
     }
 
     /** Work that an earlier window left behind. */

@@ -14,7 +14,7 @@ import trimwright.statics.RightingCurve;
  *
  * @param boat the boat with her fills
  * @param water where the surface lies
- * @param centreOfGravityMm G
+ * @param centreOfGravityMm G, where she is weighed
  * @param centreOfBuoyancyMm B, where anything is immersed
  * @param metacentreMm the transverse metacentre M, where she rests
  * @param flotation how she floats there with all her readings; empty where she is only held
@@ -23,11 +23,23 @@ import trimwright.statics.RightingCurve;
 public record Pose(
         Boat boat,
         WaterPlane water,
-        Vector3D centreOfGravityMm,
+        Optional<Vector3D> centreOfGravityMm,
         Optional<Vector3D> centreOfBuoyancyMm,
         Optional<Vector3D> metacentreMm,
         Optional<Flotation> flotation,
         String caption) {
+
+    /** A boat of which only her shape is known, upright. */
+    public static Pose unweighed(Boat boat, double waterMm) {
+        return new Pose(
+                boat,
+                WaterPlane.level(waterMm),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "");
+    }
 
     /** As she floats; one that sinks is shown wholly under, as she hangs with B over G. */
     public static Pose of(Flotation flotation, String caption) {
@@ -48,7 +60,7 @@ public record Pose(
         return new Pose(
                 flotation.condition().boat(),
                 rest.plane(),
-                rest.centreOfGravityMm(),
+                Optional.of(rest.centreOfGravityMm()),
                 Optional.of(rest.centreOfBuoyancyMm()),
                 Optional.of(metacentre),
                 Optional.of(flotation),
@@ -66,7 +78,7 @@ public record Pose(
         return new Pose(
                 condition.boat(),
                 water,
-                condition.centreOfGravityMm(water),
+                Optional.of(condition.centreOfGravityMm(water)),
                 Optional.of(b),
                 Optional.empty(),
                 Optional.of(flotation),
@@ -80,7 +92,7 @@ public record Pose(
         return new Pose(
                 condition.boat(),
                 water,
-                condition.centreOfGravityMm(water),
+                Optional.of(condition.centreOfGravityMm(water)),
                 Optional.of(condition.below(water).centroidMm()),
                 Optional.empty(),
                 Optional.empty(),

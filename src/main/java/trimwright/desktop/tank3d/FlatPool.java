@@ -2,7 +2,6 @@ package trimwright.desktop.tank3d;
 
 import java.awt.image.BufferedImage;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
@@ -79,7 +78,7 @@ public final class FlatPool extends Region implements PoolView {
                                 drawn.water(),
                                 drawn.boat().paintedLine(),
                                 drawn.centreOfBuoyancyMm(),
-                                Optional.of(drawn.centreOfGravityMm()),
+                                drawn.centreOfGravityMm(),
                                 drawn.metacentreMm(),
                                 drawn.boat().name(),
                                 drawn.caption()),

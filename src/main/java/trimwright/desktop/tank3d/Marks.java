@@ -65,7 +65,7 @@ final class Marks {
 
     /** Puts the points where a pose has them. */
     void put(Pose pose, Vector3D middle, double sizeMm) {
-        put("G", Optional.of(pose.centreOfGravityMm()), middle, sizeMm);
+        put("G", pose.centreOfGravityMm(), middle, sizeMm);
         put("B", pose.centreOfBuoyancyMm(), middle, sizeMm);
         put("M", pose.metacentreMm(), middle, sizeMm);
     }
