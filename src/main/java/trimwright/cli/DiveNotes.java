@@ -3,9 +3,9 @@ package trimwright.cli;
 import java.util.List;
 import java.util.stream.Collectors;
 import trimwright.boat.Kind;
-import trimwright.boat.Water;
 import trimwright.report.AttitudeWords;
 import trimwright.report.Numbers;
+import trimwright.report.WaterWords;
 import trimwright.statics.DepthRun;
 import trimwright.statics.GramEffect;
 import trimwright.statics.GramEffects;
@@ -174,7 +174,7 @@ final class DiveNotes {
         table.head("", "", "bow mm", "stern", "g", "g", "");
         for (WaterChange change : waters) {
             table.row(
-                    kind(change.water()),
+                    WaterWords.brief(change.water()),
                     Numbers.fixed(change.water().densityGPerCm3(), 4),
                     change.fromPaintedLine().map(o -> signed(o.bowMm(), 1)).orElse("–"),
                     change.fromPaintedLine().map(o -> signed(o.sternMm(), 1)).orElse("–"),
@@ -184,12 +184,6 @@ final class DiveNotes {
         }
         page.heading("In other water: the line, what to add to float on it as at home, what is left dived")
                 .table(table);
-    }
-
-    private static String kind(Water water) {
-        double salt = water.salinityGPerKg().orElse(0.0);
-        return (salt == 0 ? "fresh" : "salt " + Numbers.plain(salt) + " g/kg")
-                + water.temperatureC().map(t -> ", " + Numbers.plain(t) + " °C").orElse("");
     }
 
     private static String dives(WaterChange change) {

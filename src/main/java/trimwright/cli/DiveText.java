@@ -8,6 +8,7 @@ import trimwright.boat.Part;
 import trimwright.report.AttitudeWords;
 import trimwright.report.DiveWords;
 import trimwright.report.Numbers;
+import trimwright.report.WaterWords;
 import trimwright.statics.Course;
 import trimwright.statics.DiveRun;
 import trimwright.statics.DiveStep;
@@ -25,7 +26,7 @@ final class DiveText {
         DiveStep first = run.course().steps().get(0);
         Boat boat = first.flotation().condition().boat();
         page.line(boat.name())
-                .line(FloatText.water(boat.water()) + "; tanks: " + tanks(boat))
+                .line(WaterWords.of(boat.water()) + "; tanks: " + tanks(boat))
                 .gap();
         page.paragraph(DiveWords.verdict(run));
         DiveWords.leastFirm(run.course()).ifPresent(page::paragraph);

@@ -6,10 +6,10 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
 import trimwright.boat.Part;
-import trimwright.boat.Water;
 import trimwright.report.AttitudeWords;
 import trimwright.report.FloatVerdict;
 import trimwright.report.Numbers;
+import trimwright.report.WaterWords;
 import trimwright.statics.Draughts;
 import trimwright.statics.Equilibrium;
 import trimwright.statics.Flotation;
@@ -50,17 +50,7 @@ final class FloatText {
                 .filter(Part::isTank)
                 .map(t -> t.id() + " " + Numbers.fixed(100 * t.fill(), 0) + " % full")
                 .collect(Collectors.joining(", "));
-        return water(boat.water()) + (tanks.isEmpty() ? "" : "; tanks: " + tanks);
-    }
-
-    static String water(Water water) {
-        String density = Numbers.fixed(water.densityGPerCm3(), 4) + " g/cm³";
-        if (water.temperatureC().isEmpty() || water.salinityGPerKg().isEmpty()) {
-            return "Water of " + density;
-        }
-        double salinity = water.salinityGPerKg().get();
-        String kind = salinity == 0 ? "Fresh water" : "Water of " + Numbers.plain(salinity) + " g/kg salt";
-        return kind + " at " + Numbers.plain(water.temperatureC().get()) + " °C, " + density;
+        return WaterWords.of(boat.water()) + (tanks.isEmpty() ? "" : "; tanks: " + tanks);
     }
 
     private static TextTable figures(Flotation flotation, Equilibrium rest) {

@@ -7,6 +7,7 @@ import trimwright.boat.Boat;
 import trimwright.boat.Kind;
 import trimwright.report.DivePlot;
 import trimwright.report.Numbers;
+import trimwright.report.WaterWords;
 import trimwright.report.picture.Plot;
 import trimwright.statics.Condition;
 import trimwright.statics.DiveRun;
@@ -106,13 +107,8 @@ final class SheetDive {
     private Block waters() {
         List<List<String>> rows = new ArrayList<>();
         for (WaterChange change : WaterChange.of(condition, WaterChange.USUAL)) {
-            double salt = change.water().salinityGPerKg().orElse(0.0);
             rows.add(List.of(
-                    (salt == 0 ? "fresh" : "salt " + Numbers.plain(salt) + " g/kg")
-                            + change.water()
-                                    .temperatureC()
-                                    .map(t -> ", " + Numbers.plain(t) + " °C")
-                                    .orElse(""),
+                    WaterWords.brief(change.water()),
                     change.fromPaintedLine()
                             .map(o -> Numbers.fixed(o.bowMm(), 1))
                             .orElse("–"),

@@ -15,6 +15,7 @@ import trimwright.report.FloatVerdict;
 import trimwright.report.Numbers;
 import trimwright.report.RightingPlot;
 import trimwright.report.StabilityWords;
+import trimwright.report.WaterWords;
 import trimwright.report.picture.BoatPicture;
 import trimwright.report.picture.Pictures;
 import trimwright.report.sheet.Sheet.Section;
@@ -88,7 +89,7 @@ public final class SheetMaker {
         request.pool().ifPresent(p -> sections.add(new Section("What the pool said", false, SheetPool.of(p))));
         sections.add(new Section("In the pool", true, SheetPool.checklist(boat)));
         sections.add(new Section("Cautions", false, List.of(new Block.Points(SheetTables.cautions(boat)))));
-        String under = tables.water() + (request.date().isEmpty() ? "" : ". " + request.date() + ".");
+        String under = WaterWords.of(boat.water()) + (request.date().isEmpty() ? "" : ". " + request.date() + ".");
         return new Sheet(boat.name(), under, sections);
     }
 

@@ -13,7 +13,6 @@ import trimwright.boat.Kind;
 import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
 import trimwright.boat.Piece;
-import trimwright.boat.Water;
 import trimwright.finding.Finding;
 import trimwright.report.FloatVerdict;
 import trimwright.report.Numbers;
@@ -33,17 +32,6 @@ final class SheetTables {
     SheetTables(Boat boat, Condition condition) {
         this.boat = boat;
         this.condition = condition;
-    }
-
-    String water() {
-        Water water = boat.water();
-        String density = Numbers.fixed(water.densityGPerCm3(), 4) + " g/cm³";
-        if (water.temperatureC().isEmpty() || water.salinityGPerKg().isEmpty()) {
-            return "Water of " + density;
-        }
-        double salt = water.salinityGPerKg().get();
-        return (salt == 0 ? "Fresh water" : "Water of " + Numbers.plain(salt) + " g/kg salt") + " at "
-                + Numbers.plain(water.temperatureC().get()) + " °C, " + density;
     }
 
     /** Mass, centre, moments and displaced volume, piece by piece, and the sums. */
