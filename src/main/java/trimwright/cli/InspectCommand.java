@@ -1,5 +1,7 @@
 package trimwright.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -85,6 +87,7 @@ final class InspectCommand extends AnsweringCommand {
     private Answer ofMesh(Path path) {
         Optional<MeshUse> use = Optional.ofNullable(build.getValue());
         Optional<LengthUnit> told = Optional.ofNullable(unit.getValue());
+        refuseRepairOntoItself(path);
         MeshFile read = MeshFiles.read(path);
         TriangleMesh mesh = MeshImport.AS_IS.apply(read.mesh(), told.or(read::unit));
         String unitWords = MeshReport.unit(told, read.unit());
@@ -97,5 +100,23 @@ final class InspectCommand extends AnsweringCommand {
         StlWriter.write(out, repaired.mesh(), isGiven(overwrite));
         MeshReport report = MeshReport.of(repaired.mesh(), MeshFile.Format.STL_BINARY, "mm", repaired.after(), use);
         return new RepairAnswer(path.toString(), out.toString(), repaired, report, read.findings());
+    }
+
+    /** Not even {@code --overwrite} may cost the user the mesh that was mended. */
+    private void refuseRepairOntoItself(Path mesh) {
+        Path out = repair.getValue();
+        if (out == null || !Files.exists(out) || !Files.exists(mesh)) {
+            return;
+        }
+        boolean same;
+        try {
+            same = Files.isSameFile(mesh, out);
+        } catch (IOException e) {
+            throw misuse("--repair: cannot tell whether " + out + " is the mesh itself (" + e.getMessage()
+                    + "). Name a file that is not there yet.");
+        }
+        if (same) {
+            throw misuse("--repair takes a new file, and " + out + " is the mesh itself. Name another.");
+        }
     }
 }

@@ -56,6 +56,22 @@ class BadInputTest {
         return contents;
     }
 
+    /** Mending never costs the mesh that is mended, whatever it is called and whatever may be overwritten. */
+    @Test
+    void repairOntoTheMeshItself() throws IOException {
+        Files.createDirectories(folder.resolve("in"));
+        Path mesh = Files.copy(
+                Path.of("src/test/resources/broken-meshes/flipped-triangle.stl"), folder.resolve("in/hull.stl"));
+        Map<String, String> before = contents();
+        for (Path out : List.of(mesh, folder.resolve("in/../in/hull.stl"))) {
+            Run run = Run.json("inspect", mesh, "--repair", out, "--overwrite");
+            assertEquals(ExitCode.UNUSABLE, run.exitCode(), run.out() + run.err());
+            assertEquals("", run.out());
+            assertTrue(run.err().contains("is the mesh itself"), run.err());
+        }
+        assertEquals(before, contents());
+    }
+
     private Path boatOf(String build) {
         return BoxBoat.written(folder, """
                 {"version": 1, "parts": [{"id": "hull", "kind": "hull", "mesh": "hull.stl", "build": %s, "massG": 500}]}

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
-import trimwright.TestMeshes;
+import trimwright.HullForms;
 import trimwright.mesh.TriangleMesh;
 
 /**
@@ -30,25 +30,25 @@ class HullFormsTest {
      */
     @Test
     void suboffAllUnder() {
-        TriangleMesh mesh = TestMeshes.suboff(STATIONS, SIDES);
+        TriangleMesh mesh = HullForms.suboff(STATIONS, SIDES);
         MeshSolid hull = MeshSolid.of(mesh);
         assertEquals(4356.1, mesh.bounds().sizeX(), 0.05);
         assertEquals(508, mesh.bounds().sizeZ(), 508 * SHARE);
         assertEquals(0.69921e9, hull.volumeMm3(), tolerance(0.69921e9, SHARE, 0.000005e9));
         assertEquals(5.9883e6, hull.tree().areaMm2(), tolerance(5.9883e6, SHARE, 0.00005e6));
-        double fromNose = TestMeshes.SUBOFF_LENGTH_MM - hull.centroidMm().getX();
+        double fromNose = HullForms.SUBOFF_LENGTH_MM - hull.centroidMm().getX();
         assertEquals(2008.61, fromNose, tolerance(2008.61, SHARE, 0.005));
     }
 
     /** The same, afloat with the water on its axis; values computed from the formula to the digits given. */
     @Test
     void suboffOnItsAxis() {
-        MeshSolid hull = MeshSolid.of(TestMeshes.suboff(STATIONS, SIDES));
+        MeshSolid hull = MeshSolid.of(HullForms.suboff(STATIONS, SIDES));
         Immersion half = Cuts.below(WaterPlane.level(0), hull);
         assertEquals(0.349605e9, half.volumeMm3(), tolerance(0.349605e9, SHARE, 0.0000005e9));
         assertEquals(-103.11, half.centroidMm().getZ(), tolerance(103.11, SHARE, 0.005));
         assertEquals(1.884272e6, half.waterplaneMm2(), tolerance(1.884272e6, SHARE, 0.0000005e6));
-        double lcf = TestMeshes.SUBOFF_LENGTH_MM - half.centreOfFlotationMm().getX();
+        double lcf = HullForms.SUBOFF_LENGTH_MM - half.centreOfFlotationMm().getX();
         assertEquals(2033.49, lcf, tolerance(2033.49, SHARE, 0.005));
         double bmTransverse = half.inertiaPortMm4() / half.volumeMm3();
         double bmLongitudinal = half.inertiaAheadMm4() / half.volumeMm3();
@@ -62,7 +62,7 @@ class HullFormsTest {
     void suboffConvergesWithTheSquareOfTheMesh() {
         double[] volume = new double[4];
         for (int i = 0; i < volume.length; i++) {
-            volume[i] = MeshSolid.of(TestMeshes.suboff(12 << i, 32 << i)).volumeMm3();
+            volume[i] = MeshSolid.of(HullForms.suboff(12 << i, 32 << i)).volumeMm3();
         }
         for (int i = 2; i < volume.length; i++) {
             assertEquals(4, (volume[i - 1] - volume[i - 2]) / (volume[i] - volume[i - 1]), 0.2);
@@ -72,7 +72,7 @@ class HullFormsTest {
     /** A body of revolution with its axis level has its transverse metacentre on the axis at every draught (closed form). */
     @Test
     void metacentreOfRevolutionLiesOnTheAxis() {
-        MeshSolid hull = MeshSolid.of(TestMeshes.suboff(50, 256));
+        MeshSolid hull = MeshSolid.of(HullForms.suboff(50, 256));
         double share = Math.pow(2 * Math.PI / 256, 2);
         for (double height = -200; height <= 200; height += 50) {
             Immersion cut = Cuts.below(WaterPlane.level(height), hull);
@@ -90,7 +90,7 @@ class HullFormsTest {
         int n = 200;
         int m = 100;
         double share = 3 * (1.0 / (n * n) + 1.0 / (4 * m * m));
-        Immersion cut = Cuts.below(0, TestMeshes.wigley(length, beam, draught, 20, n, m));
+        Immersion cut = Cuts.below(0, HullForms.wigley(length, beam, draught, 20, n, m));
         double volume = length * beam * draught * 4 / 9;
         assertEquals(volume, cut.volumeMm3(), volume * share);
         assertEquals(5.0 / 8 * draught - draught, cut.centroidMm().getZ(), draught * share);
@@ -111,7 +111,7 @@ class HullFormsTest {
     /** Myring body, constants after Prestero, MIT/WHOI 2001; volume and centroid computed from the formula. */
     @Test
     void myring() {
-        MeshSolid body = MeshSolid.of(TestMeshes.myring(STATIONS, SIDES));
+        MeshSolid body = MeshSolid.of(HullForms.myring(STATIONS, SIDES));
         assertEquals(0.031655e9, body.volumeMm3(), tolerance(0.031655e9, SHARE, 0.0000005e9));
         double fromNose = body.tree().bounds().maxX() - body.centroidMm().getX();
         assertEquals(605.84, fromNose, tolerance(605.84, SHARE, 0.005));

@@ -14,6 +14,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.HullForms;
 import trimwright.TestMeshes;
 import trimwright.mesh.Solids;
 import trimwright.mesh.TriangleMesh;
@@ -111,7 +112,7 @@ class TreeAndBruteTest {
         TriangleMesh needle = TestMeshes.turned(
                 TestMeshes.mapped(mesh, p -> new Vector3D(100 * p.getX(), 20 * p.getY(), thin * p.getZ())),
                 TestMeshes.rotation(random));
-        TriangleMesh slivers = TestMeshes.suboff(3, 600);
+        TriangleMesh slivers = HullForms.suboff(3, 600);
         for (TriangleMesh m : new TriangleMesh[] {needle, slivers}) {
             Vector3D up = TestMeshes.direction(random);
             compare(m, MeshSolid.of(m), WaterPlane.of(up, up.dotProduct(Cuts.middle(m)) + random.nextDouble()), SHARE);

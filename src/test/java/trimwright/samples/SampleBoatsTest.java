@@ -9,9 +9,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trimwright.boat.FitCheck;
 import trimwright.boat.Piece;
 import trimwright.file.BoatFile;
 import trimwright.file.LoadedBoat;
+import trimwright.finding.Severity;
 import trimwright.statics.Condition;
 import trimwright.statics.Equilibrium;
 import trimwright.statics.Flotation;
@@ -27,6 +29,17 @@ class SampleBoatsTest {
     @ValueSource(strings = {"heron", "dabchick", "coot"})
     void fileReadsWithoutComplaint(String name) {
         assertEquals(List.of(), read(name).findings());
+    }
+
+    /** No part stands in another or sticks out of the hull, save fittings such as rudders, which are notes. */
+    @ParameterizedTest
+    @ValueSource(strings = {"heron", "dabchick", "coot"})
+    void partsFit(String name) {
+        assertEquals(
+                List.of(),
+                FitCheck.of(read(name).boat()).stream()
+                        .filter(f -> f.severity() != Severity.NOTE)
+                        .toList());
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trimwright.HullForms;
 import trimwright.TestMeshes;
 import trimwright.boat.BarShape;
 import trimwright.immersion.MeshSolid;
@@ -256,11 +257,11 @@ class FloatingBodiesTest {
     @Test
     void suboffOnHerAxis() {
         int sides = 256;
-        TriangleMesh mesh = TestMeshes.suboff(100, sides);
+        TriangleMesh mesh = HullForms.suboff(100, sides);
         MeshSolid solid = MeshSolid.of(mesh);
         double share = Math.pow(2 * Math.PI / sides, 2) / 6 + 1e-4;
         // Every half of a body of revolution has its centroid at the length where the whole has it.
-        double lcb = TestMeshes.SUBOFF_LENGTH_MM - 2008.61;
+        double lcb = HullForms.SUBOFF_LENGTH_MM - 2008.61;
         Equilibrium e = Flotation.of(
                         TestBoats.boat(TestBoats.hull(mesh, solid.volumeMm3() / 2000, new Vector3D(lcb, 0, -20))))
                 .settled()

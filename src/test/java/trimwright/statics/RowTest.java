@@ -7,6 +7,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trimwright.HullForms;
 import trimwright.TestMeshes;
 import trimwright.boat.BarShape;
 import trimwright.immersion.MeshSolid;
@@ -44,7 +45,7 @@ class RowTest {
     @ParameterizedTest
     @CsvSource({"64,0.3", "64,0.5", "128,0.5", "200,0.8"})
     void ripplesAreNoRests(int sides, double s) {
-        TriangleMesh mesh = TestMeshes.suboff(40, sides);
+        TriangleMesh mesh = HullForms.suboff(40, sides);
         MeshSolid solid = MeshSolid.of(mesh);
         Flotation f =
                 Flotation.of(TestBoats.boat(TestBoats.hull(mesh, s * solid.volumeMm3() / 1000, solid.centroidMm())));

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import javax.imageio.ImageIO;
+import trimwright.mesh.WholeFile;
 
 /** Pictures as files. */
 public final class Pictures {
@@ -22,8 +23,8 @@ public final class Pictures {
      *     it cannot be written
      */
     public static void writePng(BufferedImage image, Path file, boolean overwrite) {
-        NewFile.ending(file, List.of(".png"));
-        NewFile.write(file, overwrite, out -> {
+        FileEnding.of(file, List.of(".png"));
+        WholeFile.write(file, overwrite, out -> {
             if (!ImageIO.write(image, "png", out)) {
                 throw new UncheckedIOException(new IOException("no PNG writer"));
             }

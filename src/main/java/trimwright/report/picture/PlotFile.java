@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import trimwright.mesh.WholeFile;
 
 /** Plots as files. */
 final class PlotFile {
@@ -32,14 +33,14 @@ final class PlotFile {
         /** @throws trimwright.finding.UnusableInputException when the name has the ending of none */
         static Format of(Path file) {
             List<String> endings = Stream.of(values()).map(Format::ending).toList();
-            return values()[endings.indexOf(NewFile.ending(file, endings))];
+            return values()[endings.indexOf(FileEnding.of(file, endings))];
         }
 
         void write(Plot plot, Path file, boolean overwrite) {
             if (this == PNG) {
                 Pictures.writePng(plot.draw(PNG_WIDTH_PX), file, overwrite);
             } else {
-                NewFile.write(file, overwrite, out -> out.write(svg(plot).getBytes(StandardCharsets.UTF_8)));
+                WholeFile.write(file, overwrite, out -> out.write(svg(plot).getBytes(StandardCharsets.UTF_8)));
             }
         }
     }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import trimwright.finding.Code;
 import trimwright.finding.Place;
 import trimwright.finding.UnusableInputException;
+import trimwright.mesh.WholeFile;
 
 /** Pictures are written whole, and over nothing that was there. */
 class PicturesTest {
@@ -74,15 +75,15 @@ class PicturesTest {
     @Test
     void aTornWriteLeavesNothing() throws IOException {
         Path fresh = folder.resolve("fresh.svg");
-        NewFile.Content torn = out -> {
+        WholeFile.Content torn = out -> {
             out.write(new byte[100]);
             throw new IOException("disk full");
         };
-        assertThrows(UnusableInputException.class, () -> NewFile.write(fresh, false, torn));
+        assertThrows(UnusableInputException.class, () -> WholeFile.write(fresh, false, torn));
         assertEquals(List.of(), files());
         Path old = folder.resolve("old.svg");
         Files.write(old, new byte[] {9});
-        assertThrows(UnusableInputException.class, () -> NewFile.write(old, true, torn));
+        assertThrows(UnusableInputException.class, () -> WholeFile.write(old, true, torn));
         assertArrayEquals(new byte[] {9}, Files.readAllBytes(old));
         assertEquals(List.of(old), files());
     }
