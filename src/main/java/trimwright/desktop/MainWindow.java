@@ -94,7 +94,7 @@ final class MainWindow {
         pool = has3d() ? new Tank() : new FlatPool(workers, Platform::runLater);
         poolPane = new PoolPane(desk, pool);
         parts = new PartsPane(desk);
-        afloat = new AfloatPane(desk);
+        afloat = new AfloatPane(desk, workers);
         readings = new ReadingsPane(desk);
         verdict = new VerdictBand(desk);
         jobPanes.put(Job.LOAD, parts);

@@ -247,7 +247,11 @@ public final class Desk {
         looked.set(null);
         boat.set(now);
         unsaved.set(history.isUnsaved());
-        keepAside(now);
+        if (history.isUnsaved()) {
+            recovery.keepLogged(now);
+        } else {
+            recovery.forgetLogged();
+        }
         settle(now.boat(), () -> look(now));
     }
 
@@ -321,25 +325,9 @@ public final class Desk {
         }
     }
 
-    private void keepAside(LoadedBoat now) {
-        try {
-            if (history.isUnsaved()) {
-                recovery.keep(now);
-            } else {
-                recovery.forget();
-            }
-        } catch (IOException e) {
-            LOG.log(Level.WARNING, "unsaved work could not be kept aside", e);
-        }
-    }
-
     /** Unsaved work is given up on purpose, or saved. */
     public void forgetRecovery() {
-        try {
-            recovery.forget();
-        } catch (IOException e) {
-            LOG.log(Level.WARNING, "kept work could not be taken away", e);
-        }
+        recovery.forgetLogged();
     }
 
     /** Tells a problem to whoever shows them. */

@@ -79,6 +79,11 @@ public enum Measure {
         return Numbers.plain(this == METRIC ? valueG : Math.rint(valueG / g * 1e4) / 1e4);
     }
 
+    /** A mass in this unit. */
+    public double inMassUnit(double valueG) {
+        return valueG / g;
+    }
+
     /** mm of a length typed in these units. */
     public double typedMm(double value) {
         return value * mm;

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import trimwright.file.AtomicFile;
 import trimwright.file.BoatFile;
@@ -19,6 +21,7 @@ import trimwright.finding.UnusableInputException;
 /** Unsaved work, kept aside after every change, so that it outlives a crash. Each window has a file of its own there. */
 public final class Recovery {
 
+    private static final Logger LOG = Logger.getLogger(Recovery.class.getName());
     private static final String ENDING = ".unsaved";
 
     private final Path folder;
@@ -67,6 +70,24 @@ public final class Recovery {
     /** All is saved, or given up on purpose. */
     public void forget() throws IOException {
         Files.deleteIfExists(own);
+    }
+
+    /** Keeps the boat where that is possible; where it is not, the log says so and work goes on. */
+    void keepLogged(LoadedBoat boat) {
+        try {
+            keep(boat);
+        } catch (IOException e) {
+            LOG.log(Level.WARNING, "unsaved work could not be kept aside", e);
+        }
+    }
+
+    /** Forgets where that is possible. */
+    void forgetLogged() {
+        try {
+            forget();
+        } catch (IOException e) {
+            LOG.log(Level.WARNING, "kept work could not be taken away", e);
+        }
     }
 
     /** Forgets what was taken up again or given up. */

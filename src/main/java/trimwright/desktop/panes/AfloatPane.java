@@ -3,6 +3,7 @@ package trimwright.desktop.panes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
@@ -44,11 +45,13 @@ public final class AfloatPane extends VBox {
     private final VBox grams = Ui.column(2);
     private final VBox findings = Ui.column(4);
     private final VBox others = Ui.column(4);
+    private final TrialBox trial;
     private Measure measure = Measure.METRIC;
 
-    public AfloatPane(Desk desk) {
+    public AfloatPane(Desk desk, Executor workers) {
         super(8);
         this.desk = desk;
+        trial = new TrialBox(desk, workers);
         bow.setId("paint-bow");
         stern.setId("paint-stern");
         temperature.setId("water-temperature");
@@ -80,6 +83,7 @@ public final class AfloatPane extends VBox {
                         Ui.heading("Painted line"),
                         lineGrid,
                         complaint,
+                        trial,
                         Ui.heading("What a gram does"),
                         grams,
                         findings,
@@ -101,6 +105,7 @@ public final class AfloatPane extends VBox {
 
     public void setMeasure(Measure other) {
         measure = other;
+        trial.setMeasure(other);
         if (desk.boat().get() != null) {
             show(desk.boat().get());
             showGrams(desk.flotation().get());

@@ -107,6 +107,9 @@ public final class BallastPane extends VBox {
     }
 
     public void setMeasure(Measure other) {
+        if (measure != other) {
+            budget.setText(other == Measure.METRIC ? "500" : "16");
+        }
         measure = other;
         budgetUnit.setText(other.massUnit());
         wanted.setMeasure(other);

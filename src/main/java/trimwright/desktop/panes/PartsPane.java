@@ -70,7 +70,9 @@ public final class PartsPane extends VBox {
     public void setMeasure(Measure other) {
         measure = other;
         form.setMeasure(other);
-        list.refresh();
+        if (desk.flotation().get() != null) {
+            weigh(desk.flotation().get());
+        }
         if (desk.boat().get() != null) {
             show(desk.boat().get());
         }

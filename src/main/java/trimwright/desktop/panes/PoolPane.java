@@ -4,6 +4,7 @@ import java.util.Locale;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
@@ -45,7 +46,7 @@ public final class PoolPane extends StackPane {
         caption.setWrapText(true);
         caption.setMinHeight(USE_PREF_SIZE);
         back.setOnAction(e -> desk.lookAt(null));
-        FlowPane bar = new FlowPane(6, 6, views(), hulls(), marks());
+        FlowPane bar = new FlowPane(6, 6, views(), hulls(), marks(), cut());
         bar.getStyleClass().add("pool-bar");
         bar.setPickOnBounds(false);
         bar.setMaxHeight(USE_PREF_SIZE);
@@ -123,6 +124,20 @@ public final class PoolPane extends StackPane {
         button.selectedProperty().addListener((o, was, now) -> pool.showMarks(now));
         HBox box = new HBox(button);
         box.getStyleClass().add("segments");
+        return box;
+    }
+
+    private HBox cut() {
+        Slider slider = new Slider(0, 1, 0);
+        slider.setPrefWidth(90);
+        slider.setId("cut");
+        slider.setAccessibleText("How much of the near side is cut away");
+        slider.setTooltip(Ui.tip("Cuts away the near side, to look inside"));
+        slider.valueProperty().addListener((o, was, now) -> pool.cut(now.doubleValue()));
+        Label label = new Label("Cut");
+        label.setLabelFor(slider);
+        HBox box = new HBox(4, label, slider);
+        box.setAlignment(Pos.CENTER);
         return box;
     }
 

@@ -6,6 +6,7 @@ import java.util.function.Function;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
+import trimwright.boat.Part;
 import trimwright.boat.Targets;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Measure;
@@ -52,7 +53,10 @@ final class WantedForm extends VBox {
         Wanted w = all.get();
         grid.getChildren().clear();
         row = 0;
-        length("BG dived, at least", w.bgMm(), Targets::bgMm, WantedForm::bg);
+        boolean dives = desk.boat().get().boat().parts().stream().anyMatch(Part::isTank);
+        if (dives) {
+            length("BG dived, at least", w.bgMm(), Targets::bgMm, WantedForm::bg);
+        }
         length("GM afloat, at least", w.gmMm(), Targets::gmMm, WantedForm::gm);
         length("Off the paint, at most", w.offLineMm(), Targets::offLineMm, WantedForm::offLine);
         field(
@@ -61,6 +65,12 @@ final class WantedForm extends VBox {
                 Numbers.plain(w.listDeg()),
                 t().listDeg().map(Numbers::plain),
                 v -> with(t -> list(t, v)));
+        if (dives) {
+            dived(w);
+        }
+    }
+
+    private void dived(Wanted w) {
         field(
                 "Trim dived, at most",
                 "°",
@@ -71,13 +81,13 @@ final class WantedForm extends VBox {
         field(
                 "Buoyancy left, least",
                 measure.massUnit(),
-                measure.massField(w.residualG().least()),
+                Numbers.brief(measure.inMassUnit(w.residualG().least())),
                 band.map(b -> measure.massField(b.least())),
                 v -> with(t -> residual(t, v.map(measure::typedG), band.map(Targets.Band::greatest), w)));
         field(
                 "Buoyancy left, most",
                 measure.massUnit(),
-                measure.massField(w.residualG().greatest()),
+                Numbers.brief(measure.inMassUnit(w.residualG().greatest())),
                 band.map(b -> measure.massField(b.greatest())),
                 v -> with(t -> residual(t, band.map(Targets.Band::least), v.map(measure::typedG), w)));
     }

@@ -17,6 +17,7 @@ final class Eye {
     private final Rotate turn = new Rotate(0, Rotate.Y_AXIS);
     private final Rotate tilt = new Rotate(0, Rotate.X_AXIS);
     private final Translate back = new Translate();
+    private double nearMm = 1;
     private double leastMm = 1;
     private double mostMm = 1e6;
 
@@ -30,9 +31,33 @@ final class Eye {
         return camera;
     }
 
+    /**
+     * Cuts away what is nearer than a plane square to the view.
+     *
+     * @param points corners of the box around what is seen
+     * @param share how much of the box's depth is cut away; 0 for nothing
+     */
+    void cut(Iterable<Point3D> points, double share) {
+        if (share <= 0) {
+            camera.setNearClip(nearMm);
+            return;
+        }
+        Point3D away = away();
+        Point3D middle = new Point3D(target.getX(), target.getY(), target.getZ());
+        double near = Double.MAX_VALUE;
+        double far = -Double.MAX_VALUE;
+        for (Point3D p : points) {
+            double depth = p.subtract(middle).dotProduct(away);
+            near = Math.min(near, depth);
+            far = Math.max(far, depth);
+        }
+        camera.setNearClip(Math.max(nearMm, distanceMm() + near + share * (far - near)));
+    }
+
     /** Sets clipping and the nearest and farthest distance for something of this size. */
     void suit(double sizeMm) {
-        camera.setNearClip(sizeMm / 200);
+        nearMm = sizeMm / 200;
+        camera.setNearClip(nearMm);
         camera.setFarClip(sizeMm * 40);
         leastMm = sizeMm / 40;
         mostMm = sizeMm * 12;

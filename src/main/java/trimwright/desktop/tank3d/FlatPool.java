@@ -160,6 +160,11 @@ public final class FlatPool extends Region implements PoolView {
     }
 
     @Override
+    public void cut(double share) {
+        // The picture looks through the hull.
+    }
+
+    @Override
     public void showMarks(boolean shown) {
         // Marks belong to the picture.
     }

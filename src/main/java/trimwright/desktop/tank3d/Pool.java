@@ -68,6 +68,11 @@ final class Pool {
         sides.setMesh(walls);
     }
 
+    /** Where the near side is cut away, the far one shows where the water is. */
+    void setCut(boolean cut) {
+        sides.setCullFace(cut ? CullFace.NONE : CullFace.BACK);
+    }
+
     void setDark(boolean dark) {
         Color colour = dark ? Color.web("#2f86c4") : Color.web("#3d9ad8");
         surface.setMaterial(Paints.lit(colour, dark ? 0.36 : 0.3));

@@ -47,6 +47,9 @@ public interface PoolView {
     /** Turns and nears the view a little, for those without a pointer. */
     void nudge(double turnDeg, double heightDeg, double zoom);
 
+    /** Cuts away what is nearer than a plane square to the view, 0 for nothing to 1 for everything, to look inside. */
+    void cut(double share);
+
     void showMarks(boolean shown);
 
     void setDark(boolean dark);

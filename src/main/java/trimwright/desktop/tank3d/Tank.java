@@ -63,8 +63,10 @@ public final class Tank extends Region implements PoolView {
     private Optional<PaintedLine> painted = Optional.empty();
     private List<trimwright.mesh.TriangleMesh> paintedOn = List.of();
     private Bounds box;
+    private Bounds whole;
     private HullLook look = HullLook.GLASS;
     private final PauseTransition stir = new PauseTransition(Duration.millis(350));
+    private double cut;
     private String picked = "";
     private Consumer<String> onPicked = id -> {};
     private Dragging onDragging = (id, by, step) -> {};
@@ -189,6 +191,7 @@ public final class Tank extends Region implements PoolView {
             pool.suit(lengthMm(), bounds.sizeZ());
             pose = null;
         }
+        whole = bounds(boat.parts());
         boatNode.show(boat);
         boatNode.pick(picked);
         paint(boat);
@@ -207,15 +210,18 @@ public final class Tank extends Region implements PoolView {
                 .orElse(null));
     }
 
+    /** The box around the hull, which stays while she is loaded; without a hull around everything. */
     private static Bounds bounds(Boat boat) {
         List<Part> hull = boat.parts().stream().filter(Part::isHull).toList();
-        return (hull.isEmpty() ? boat.parts() : hull)
-                .stream()
-                        .flatMap(p ->
-                                p.shape().stream().flatMap(s -> p.mirror() ? Stream.of(s, s.mirrored()) : Stream.of(s)))
-                        .map(Shape::bounds)
-                        .reduce(Bounds::union)
-                        .orElse(new Bounds(-50, -50, -50, 50, 50, 50));
+        return bounds(hull.isEmpty() ? boat.parts() : hull);
+    }
+
+    private static Bounds bounds(List<Part> parts) {
+        return parts.stream()
+                .flatMap(p -> p.shape().stream().flatMap(s -> p.mirror() ? Stream.of(s, s.mirrored()) : Stream.of(s)))
+                .map(Shape::bounds)
+                .reduce(Bounds::union)
+                .orElse(new Bounds(-50, -50, -50, 50, 50, 50));
     }
 
     private Vector3D middle() {
@@ -298,6 +304,9 @@ public final class Tank extends Region implements PoolView {
     }
 
     private void redrawn() {
+        if (boatNode != null) {
+            eye.cut(corners(), cut);
+        }
         marks.follow(scene);
     }
 
@@ -333,12 +342,12 @@ public final class Tank extends Region implements PoolView {
 
     private List<Point3D> corners() {
         List<Point3D> corners = new ArrayList<>();
-        Vector3D half = new Vector3D(box.sizeX() / 2, box.sizeY() / 2, box.sizeZ() / 2);
         for (int i = 0; i < 8; i++) {
             corners.add(to.scene(new Vector3D(
-                    (i & 1) == 0 ? -half.getX() : half.getX(),
-                    (i & 2) == 0 ? -half.getY() : half.getY(),
-                    (i & 4) == 0 ? -half.getZ() : half.getZ())));
+                            (i & 1) == 0 ? whole.minX() : whole.maxX(),
+                            (i & 2) == 0 ? whole.minY() : whole.maxY(),
+                            (i & 4) == 0 ? whole.minZ() : whole.maxZ())
+                    .subtract(middle())));
         }
         return corners;
     }
@@ -348,6 +357,13 @@ public final class Tank extends Region implements PoolView {
         eye.orbit(turnDeg, heightDeg);
         eye.zoom(zoom, 0, 0, getWidth());
         moving();
+        redrawn();
+    }
+
+    @Override
+    public void cut(double share) {
+        cut = share;
+        pool.setCut(share > 0);
         redrawn();
     }
 
