@@ -26,6 +26,9 @@ import trimwright.mesh.TriangleMesh;
 record MeshReport(
         MeshFile.Format format, String unit, Soundness soundness, Optional<MeshUse> use, List<Finding> forUse) {
 
+    /** So many shells are listed, the largest; a mesh may have a million. */
+    private static final int MOST_SHELLS = 1000;
+
     private static final double MM2_PER_CM2 = 100;
     private static final double MM3_PER_CM3 = 1000;
 
@@ -85,7 +88,10 @@ record MeshReport(
                 .list("defects", FindingJson.of(defects()))
                 .list(
                         "shellList",
-                        soundness.shells().stream().map(MeshReport::json).toList());
+                        soundness.shells().stream()
+                                .limit(MOST_SHELLS)
+                                .map(MeshReport::json)
+                                .toList());
         if (use.isPresent()) {
             json.text("build", use.get().symbol()).truth("goodForBuild", good());
         }

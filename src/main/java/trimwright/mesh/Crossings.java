@@ -14,6 +14,9 @@ final class Crossings {
     /** Pairs in one cell whose boxes are compared: a minute's worth of a bad mesh is cut to a second or so. */
     static final long MOST_PAIRS = 200_000_000L;
 
+    /** Pairs whose boxes meet and which are tested before every further one is passed over: some seconds of a heap of triangles. */
+    private static final long MOST_TESTS = 5_000_000L;
+
     private static final double CELL_IN_TRIANGLES = 3;
     private static final int MOST_KEPT = 100_000;
 
@@ -25,6 +28,11 @@ final class Crossings {
 
     private long pairs;
     private long pairsTested;
+    private long tests;
+    private long testsAllowed = MOST_TESTS;
+    /** Of the pairs in a cell one in so many is looked at. */
+    private int stride;
+
     private long crossingsWithin;
     private long[] within = new long[16];
     private int withinCount;
@@ -108,7 +116,7 @@ final class Crossings {
             pairs += size * (size - 1) / 2;
             largest = Math.max(largest, (int) size);
         }
-        int stride = (int) Math.min(Integer.MAX_VALUE / 2, Math.max(1, (pairs + mostPairs - 1) / mostPairs));
+        stride = (int) Math.min(Integer.MAX_VALUE / 2, Math.max(1, (pairs + mostPairs - 1) / mostPairs));
         double[] boxes = new double[6 * largest];
         for (int cell = 0; cell < grid.cellCount(); cell++) {
             int start = grid.start(cell);
@@ -116,12 +124,16 @@ final class Crossings {
             for (int i = 0; i < size; i++) {
                 box(grid.entry(start + i), boxes, 6 * i);
             }
-            search(cell, size, boxes, stride);
+            search(cell, size, boxes);
         }
     }
 
-    private void search(int cell, int size, double[] boxes, int stride) {
+    private void search(int cell, int size, double[] boxes) {
         for (int i = 0; i < size; i++) {
+            if (tests > testsAllowed) {
+                stride = Math.min(2 * stride, Integer.MAX_VALUE / 4);
+                testsAllowed += MOST_TESTS;
+            }
             int at = 6 * i;
             for (int j = i + 1 + i % stride; j < size; j += stride) {
                 int other = 6 * j;
@@ -154,6 +166,7 @@ final class Crossings {
     }
 
     private void test(int t, int other) {
+        tests++;
         int a = corners[3 * t];
         int b = corners[3 * t + 1];
         int c = corners[3 * t + 2];

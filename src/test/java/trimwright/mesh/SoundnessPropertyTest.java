@@ -1,6 +1,8 @@
 package trimwright.mesh;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -15,6 +17,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
 
@@ -106,5 +109,19 @@ class SoundnessPropertyTest {
             counts.put(finding.code(), finding.values().getOrDefault("total", 1));
         }
         return counts;
+    }
+
+    /** A heap of large triangles, each through most others, ten million pairs: looked through in part, and that is said. */
+    @Test
+    void aHeapOfTrianglesIsSampled() {
+        Random random = new Random(7);
+        double[] xyz = random.doubles(9 * 4500, 0, 500).toArray();
+        int[] corners = IntStream.range(0, 3 * 4500).toArray();
+        Soundness heap = Soundness.of(TriangleMesh.owning(xyz, corners));
+        Soundness.CrossingSearch search = heap.crossings().orElseThrow();
+        assertFalse(search.complete());
+        assertTrue(search.pairsTested() > 5_000_000, "tested " + search.pairsTested());
+        assertTrue(heap.findings().stream().anyMatch(f -> f.code() == Code.MESH_SHELLS_OVERLAP));
+        assertTrue(heap.findings().stream().anyMatch(f -> f.code() == Code.MESH_CROSSINGS_SAMPLED));
     }
 }
