@@ -16,8 +16,6 @@ final class Surfaces {
     /** The same for what moves: some 25 ms a frame on a software renderer. */
     static final int MOST_MOVING = 30_000;
 
-    private static final double FIRST_CELL_SHARE = 1.0 / 900;
-
     private Surfaces() {}
 
     /**
@@ -29,8 +27,10 @@ final class Surfaces {
      */
     static TriangleMesh of(trimwright.mesh.TriangleMesh mesh, Vector3D middleMm, double creaseDeg, int mostTriangles) {
         trimwright.mesh.TriangleMesh shown = mesh;
-        for (double cell = FIRST_CELL_SHARE; shown.triangleCount() > mostTriangles; cell *= 1.4) {
-            shown = coarser(mesh, cell * mesh.bounds().longestSide());
+        // Two triangles come to about one cell of surface.
+        double cellMm = Math.sqrt(2 * mesh.area() / mostTriangles);
+        for (; shown.triangleCount() > mostTriangles; cellMm *= 1.2) {
+            shown = coarser(mesh, cellMm);
         }
         TriangleMesh made = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
         double[] xyz = shown.xyz();
