@@ -3,6 +3,7 @@ package trimwright.plan;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -117,6 +118,7 @@ public final class Planner {
         }
         double[] amounts = programme.amountsMm3(outline);
         BallastPlan best = null;
+        Set<List<Strip.Start>> tried = new HashSet<>();
         for (StripMaker.Style style : STYLES) {
             List<Strip> strips = StripMaker.strips(
                     programme.cells(),
@@ -125,6 +127,9 @@ public final class Planner {
                     request.foamGPerCm3() / 1000,
                     basis.condition.volumeCentroidMm().getZ(),
                     style);
+            if (!tried.add(strips.stream().map(Strip::start).toList())) {
+                continue;
+            }
             BallastPlan plan = cutTo(strips, outline);
             if (best == null || better(plan, best)) {
                 best = plan;

@@ -37,6 +37,13 @@ final class Strip {
         put(volumeMm3, centreXMm);
     }
 
+    /** How a strip begins: strips that begin alike end alike. */
+    record Start(String zone, boolean twin, BoxShape run, double volumeMm3, double centreXMm) {}
+
+    Start start() {
+        return new Start(zone, twin, run, volumeMm3, centreXMm);
+    }
+
     double sectionMm2() {
         Vector3D size = run.toMm().subtract(run.fromMm());
         return size.getY() * size.getZ();

@@ -147,7 +147,7 @@ class LooseTest {
                 .toList();
         for (Part a : all) {
             for (Part b : all) {
-                if (a != b) {
+                if (!a.id().equals(b.id())) {
                     var shared = a.shape()
                             .orElseThrow()
                             .bounds()
