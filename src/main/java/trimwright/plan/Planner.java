@@ -24,7 +24,10 @@ import trimwright.statics.Flotation;
 public final class Planner {
 
     private static final int MOST_ROUNDS = 5;
-    /** Few pieces first; slivers, and more than one piece in a zone, only where she cannot do without them or gains by them. */
+    /**
+     * Few pieces first; slivers, and more than one piece in a zone, only where she cannot do without them or gains by them. Spare strips make the
+     * programmes several times larger and come only when nothing else holds.
+     */
     private static final List<StripMaker.Style> STYLES = List.of(
             new StripMaker.Style(0.08, false, false),
             new StripMaker.Style(0.03, false, false),
@@ -120,6 +123,9 @@ public final class Planner {
         BallastPlan best = null;
         Set<List<Strip.Start>> tried = new HashSet<>();
         for (StripMaker.Style style : STYLES) {
+            if (style.spare() && best != null && best.feasible()) {
+                break;
+            }
             List<Strip> strips = StripMaker.strips(
                     programme.cells(),
                     amounts,
