@@ -102,7 +102,8 @@ final class RightingSearch {
 
     private void march(int from, int end, int way) {
         Trial near = equilibrium;
-        for (int k = from; k != end; k += way) {
+        // She may rest beyond the last row, where 180° is no whole number of rows.
+        for (int k = from; (end - k) * way > 0; k += way) {
             Optional<Trial> next = HeldList.held(condition, Math.toRadians(k * stepDeg), near);
             if (next.isPresent()) {
                 if (jumps(near, next.get())) {

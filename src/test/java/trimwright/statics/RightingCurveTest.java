@@ -157,6 +157,21 @@ class RightingCurveTest {
         }
     }
 
+    /** Bottom up she rests beyond the last row, 170°, on either side; the rows are there all the same. */
+    @Test
+    void restsBeyondTheLastRow() {
+        for (double side : new double[] {-1, 1}) {
+            Condition condition = Condition.of(boat(
+                    part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 47)),
+                    weight("w", 50, new Vector3D(250, -side * 5, 60))));
+            RightingCurve curve = RightingCurve.surfaced(condition, 17).orElseThrow();
+            assertTrue(side * curve.equilibrium().heelDeg() > 176, "she rests at " + curve.equilibrium());
+            assertEquals(21, curve.rows().size());
+            assertEquals(170, curve.rows().get(20).heelDeg(), 1e-12);
+            assertEquals(180, curve.summary().rangeDeg(), 1e-4);
+        }
+    }
+
     /** The lever of a symmetrical barge vanishes on the way over and again at 180°: the summary ends at the first, whatever rows are asked for. */
     @Test
     void summaryDoesNotHangOnTheRows() {
