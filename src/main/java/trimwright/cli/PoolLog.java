@@ -2,10 +2,9 @@ package trimwright.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import trimwright.file.AtomicFile;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
@@ -39,13 +38,12 @@ final class PoolLog {
             Files.createDirectories(folder);
             for (int i = 1; i <= MOST_A_DAY; i++) {
                 Path kept = folder.resolve(date + "-" + i + ".txt");
-                try {
-                    Files.writeString(kept, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-                } catch (FileAlreadyExistsException e) {
-                    continue;
+                Path copy = folder.resolve(date + "-" + i + ".pool.json");
+                if (!Files.exists(kept) && !Files.exists(copy)) {
+                    AtomicFile.write(copy, Files.readAllBytes(readings), false);
+                    AtomicFile.write(kept, text.getBytes(StandardCharsets.UTF_8), false);
+                    return kept;
                 }
-                Files.copy(readings, folder.resolve(date + "-" + i + ".pool.json"));
-                return kept;
             }
             throw new IOException("there are " + MOST_A_DAY + " tests of that day already");
         } catch (IOException e) {

@@ -27,6 +27,7 @@ import trimwright.plan.Planner;
 import trimwright.plan.Wanted;
 import trimwright.plan.pool.PoolEstimate;
 import trimwright.plan.pool.Tolerance;
+import trimwright.report.picture.FileEnding;
 import trimwright.report.sheet.HtmlSheet;
 import trimwright.report.sheet.PdfSheet;
 import trimwright.report.sheet.Sheet;
@@ -79,7 +80,7 @@ final class SheetCommand extends BoatCommand {
         if (to == null && tables == null) {
             throw misuse("sheet needs --out OUT.pdf or OUT.html, or --csv DIR.");
         }
-        boolean pdf = to != null && ending(to).equals(".pdf");
+        boolean pdf = to != null && FileEnding.of(to, ENDINGS).equals(".pdf");
         LoadedBoat loaded = load();
         Boat boat = asToldTo(loaded);
         Optional<PoolEstimate> estimate =
@@ -104,20 +105,6 @@ final class SheetCommand extends BoatCommand {
             written.addAll(tables(sheet, tables));
         }
         return new SheetAnswer(boat.name(), written, loaded.findings());
-    }
-
-    private String ending(Path to) {
-        String name = String.valueOf(to.getFileName()).toLowerCase(Locale.ROOT);
-        return ENDINGS.stream()
-                .filter(name::endsWith)
-                .findFirst()
-                .orElseThrow(() -> new UnusableInputException(Finding.of(
-                        Code.PICTURE_FORMAT_UNKNOWN,
-                        new Place.InFile(to.toString()),
-                        "found",
-                        name.contains(".") ? name.substring(name.lastIndexOf('.')) : "",
-                        "allowed",
-                        ENDINGS)));
     }
 
     private BallastPlan plan(Boat boat) {

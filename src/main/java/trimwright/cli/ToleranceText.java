@@ -2,7 +2,6 @@ package trimwright.cli;
 
 import trimwright.plan.pool.Figure;
 import trimwright.plan.pool.Tolerance;
-import trimwright.plan.pool.Tolerance.InHand;
 import trimwright.plan.pool.Tolerance.Spread;
 import trimwright.report.Numbers;
 import trimwright.report.PoolWords;
@@ -52,22 +51,7 @@ final class ToleranceText {
         t.causes().stream()
                 .limit(PARTS_TOLD)
                 .forEach(c -> page.point(c.part() + ": " + percent(c.share()) + " of all scatter"));
-        t.inHand().ifPresent(i -> page.gap().paragraph(inHand(i)));
-    }
-
-    private static String inHand(InHand inHand) {
-        String lead = inHand.addG() > 0
-                ? "keep " + Numbers.fixed(inHand.addG(), 0) + " g of lead in hand to add"
-                : "no lead has to be added";
-        String take = inHand.takeG() > 0
-                ? ", and " + Numbers.fixed(inHand.takeG(), 0)
-                        + " g in her that can be taken out (or foam to carry them)"
-                : "";
-        return "To bring 19 of 20 such boats onto the line, " + lead + take + "; and room to shift it by up to "
-                + Numbers.fixed(inHand.alongGmm(), 0) + " g·mm along and " + Numbers.fixed(inHand.acrossGmm(), 0)
-                + " g·mm across, as 10 g moved "
-                + Numbers.fixed(inHand.alongGmm() / 10, 0) + " mm along and "
-                + Numbers.fixed(inHand.acrossGmm() / 10, 0) + " mm across.";
+        t.inHand().ifPresent(i -> page.gap().paragraph(PoolWords.of(i)));
     }
 
     private static String percent(double share) {

@@ -3,6 +3,7 @@ package trimwright.report;
 import trimwright.boat.pool.Quantity;
 import trimwright.plan.pool.Figure;
 import trimwright.plan.pool.NextReading;
+import trimwright.plan.pool.Tolerance.InHand;
 
 /** Figures, readings and what to read next, in words. */
 public final class PoolWords {
@@ -53,5 +54,21 @@ public final class PoolWords {
                 "fill the tanks, lay " + Numbers.g(next.massG()) + " on her and hang her from a scale under water";
             case ROLL_TIMED -> "time a roll, over and back";
         };
+    }
+
+    /** What to keep in hand before the first wetting. */
+    public static String of(InHand inHand) {
+        String lead = inHand.addG() > 0
+                ? "keep " + Numbers.fixed(inHand.addG(), 0) + " g of lead in hand to add"
+                : "no lead has to be added";
+        String take = inHand.takeG() > 0
+                ? ", and " + Numbers.fixed(inHand.takeG(), 0)
+                        + " g in her that can be taken out (or foam to carry them)"
+                : "";
+        return "To bring 19 of 20 such boats onto the line, " + lead + take + "; and room to shift it by up to "
+                + Numbers.fixed(inHand.alongGmm(), 0) + " g·mm along and " + Numbers.fixed(inHand.acrossGmm(), 0)
+                + " g·mm across, as 10 g moved "
+                + Numbers.fixed(inHand.alongGmm() / 10, 0) + " mm along and "
+                + Numbers.fixed(inHand.acrossGmm() / 10, 0) + " mm across.";
     }
 }

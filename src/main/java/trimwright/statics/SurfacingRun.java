@@ -1,6 +1,5 @@
 package trimwright.statics;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trimwright.finding.Finding;
@@ -61,7 +60,7 @@ public record SurfacingRun(
                 course,
                 heaviest.heldWaterG(),
                 heaviest.fill(),
-                new ArrayList<>(CourseFindings.of(course))));
+                CourseFindings.of(course)));
     }
 
     private static final class Run {

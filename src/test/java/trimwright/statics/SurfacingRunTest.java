@@ -14,9 +14,13 @@ import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.Boat;
+import trimwright.boat.HullBuild;
 import trimwright.boat.Kind;
+import trimwright.boat.MeshShape;
+import trimwright.boat.Part;
 import trimwright.finding.Code;
 import trimwright.finding.UnusableInputException;
+import trimwright.mesh.MeshImport;
 import trimwright.mesh.Solids;
 import trimwright.mesh.TriangleMesh;
 
@@ -225,5 +229,30 @@ class SurfacingRunTest {
                 HullRoom.of(Condition.of(boxInBox(760, 12))).orElseThrow().volumeMm3();
         assertEquals(roomBelow(H), whole, 1e-6 * whole);
         assertEquals(whole, HullRoom.of(Condition.of(halves)).orElseThrow().volumeMm3(), 1e-9 * whole);
+    }
+
+    /** A print of 40 × 40 × 40 with walls of 4: what it encloses is 32³, less the cylinder of 10 × 10 × 10 in it (by hand). */
+    @Test
+    void aPrintEnclosesWhatLiesBetweenItsWalls() {
+        TriangleMesh walls = TriangleMesh.joined(List.of(
+                Solids.box(0, -20, 0, 40, 20, 40),
+                Solids.box(4, -16, 4, 36, 16, 36).flipped()));
+        Part print = new Part(
+                "print",
+                Kind.HULL,
+                Optional.of(new MeshShape("print.stl", MeshImport.AS_IS, walls)),
+                Optional.of(new HullBuild.Printed(Optional.empty())),
+                Optional.empty(),
+                Optional.of(1.2),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                0);
+        Boat boat =
+                boat(print, part("cylinder", Kind.CYLINDER, box(15, -5, 15, 25, 5, 25), 5, new Vector3D(20, 0, 20)));
+        assertEquals(
+                Math.pow(32, 3) - 1000,
+                HullRoom.of(Condition.of(boat)).orElseThrow().volumeMm3(),
+                1e-6);
     }
 }

@@ -9,7 +9,7 @@ import trimwright.finding.Place;
 import trimwright.finding.UnusableInputException;
 
 /** The ending of a file's name, which says what to write into it. */
-final class FileEnding {
+public final class FileEnding {
 
     /** What follows a dot further from the end of a name is part of the name. */
     private static final int LONGEST_ENDING = 6;
@@ -22,7 +22,7 @@ final class FileEnding {
      * @param allowed such as ".png", in lower case
      * @throws UnusableInputException when it has none of them
      */
-    static String of(Path file, List<String> allowed) {
+    public static String of(Path file, List<String> allowed) {
         String name = file.toString();
         int dot = name.lastIndexOf('.');
         String found = dot < 0 || dot < name.length() - LONGEST_ENDING ? "" : name.substring(dot);

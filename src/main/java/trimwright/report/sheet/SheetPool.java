@@ -31,11 +31,7 @@ final class SheetPool {
             }
         }
         List<Block> blocks = new ArrayList<>();
-        t.inHand()
-                .ifPresent(i -> blocks.add(new Block.Words(
-                        "Keep " + Numbers.fixed(Math.max(0, i.addG()), 0) + " g of lead in hand to add, and up to "
-                                + Numbers.fixed(Math.max(0, i.takeG()), 0) + " g that can be taken out.",
-                        false)));
+        t.inHand().ifPresent(i -> blocks.add(new Block.Words(PoolWords.of(i), false)));
         blocks.add(new Block.Grid(
                 "From " + t.draws() + " boats drawn from the margins of her parts; 90 of 100 lie between",
                 "lrrll",
