@@ -28,7 +28,6 @@ import trimwright.desktop.model.Derived;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Job;
 import trimwright.desktop.model.Levers;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.NewHull;
 import trimwright.desktop.model.PlanDesk;
 import trimwright.desktop.model.Pose;
@@ -51,6 +50,7 @@ import trimwright.desktop.tank3d.Tank;
 import trimwright.desktop.tank3d.View;
 import trimwright.finding.UnusableInputException;
 import trimwright.mesh.MeshFiles;
+import trimwright.report.Measure;
 import trimwright.statics.Condition;
 import trimwright.statics.DiveRun;
 

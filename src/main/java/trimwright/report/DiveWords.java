@@ -22,32 +22,37 @@ public final class DiveWords {
 
     /** Whether she comes back by herself. */
     public static String verdict(DiveRun run) {
+        return verdict(run, Measure.METRIC);
+    }
+
+    /** Whether she comes back by herself, in other units. */
+    public static String verdict(DiveRun run, Measure measure) {
         FailSafe failSafe = run.failSafe();
         DiveStep first = run.course().steps().get(0);
         DiveStep last = run.course().steps().get(run.course().steps().size() - 1);
         if (first.settled().isEmpty()) {
             return "She sinks before the dive begins: she is "
-                    + Numbers.g(-first.flotation().reserveG())
+                    + measure.mass(-first.flotation().reserveG())
                     + " heavier than the water that all of her can displace.";
         }
         if (failSafe.sinksFromFill().isPresent()) {
             return "She goes down and does not come back by herself: from "
                     + Numbers.fixed(100 * failSafe.sinksFromFill().get(), 1) + " % full on she is too heavy, "
                     + (failSafe.residualG() > 0
-                            ? "although at the end of the dive " + Numbers.g(failSafe.residualG())
+                            ? "although at the end of the dive " + measure.mass(failSafe.residualG())
                                     + " of buoyancy would be left."
-                            : "at the end of the dive by " + Numbers.g(-failSafe.residualG()) + ".");
+                            : "at the end of the dive by " + measure.mass(-failSafe.residualG()) + ".");
         }
         return comesBack(
-                        failSafe.residualG(), ResidualWanted.of(last.flotation().condition()))
-                + staysOut(last.standing()) + "; she lies there "
+                        failSafe.residualG(), ResidualWanted.of(last.flotation().condition()), measure)
+                + staysOut(last.standing(), measure) + "; she lies there "
                 + AttitudeWords.of(last.settled().orElseThrow().plane().up()) + ".";
     }
 
-    private static String comesBack(double residualG, ResidualWanted wanted) {
-        String left = Numbers.g(residualG) + " of buoyancy are left at the end of the dive";
-        String band = " where " + Numbers.brief(wanted.leastG()) + " to "
-                + Numbers.brief(wanted.greatestG()) + " g are "
+    private static String comesBack(double residualG, ResidualWanted wanted, Measure measure) {
+        String left = measure.mass(residualG) + " of buoyancy are left at the end of the dive";
+        String band = " where " + measure.briefMass(wanted.leastG()) + " to "
+                + measure.briefMass(wanted.greatestG()) + " " + measure.massUnit() + " are "
                 + (wanted.stated() ? "wanted" : "usual for her weight");
         if (residualG < wanted.leastG()) {
             return "She dives and comes back by herself, but only just: " + left + band;
@@ -60,12 +65,17 @@ public final class DiveWords {
 
     /** Where she stands least firmly on the way; empty when she floats nowhere. */
     public static Optional<String> leastFirm(Course course) {
-        return course.critical().map(DiveWords::leastFirm);
+        return leastFirm(course, Measure.METRIC);
     }
 
-    private static String leastFirm(CriticalPoint critical) {
+    /** Where she stands least firmly on the way, in other units. */
+    public static Optional<String> leastFirm(Course course, Measure measure) {
+        return course.critical().map(c -> leastFirm(c, measure));
+    }
+
+    private static String leastFirm(CriticalPoint critical, Measure measure) {
         return "Least firm on the way, at " + percent(critical.fill()) + ": "
-                + decapitalised(StabilityWords.of(critical.steadiness()));
+                + decapitalised(StabilityWords.of(critical.steadiness(), measure));
     }
 
     /** The way up with water inside. */
@@ -82,13 +92,13 @@ public final class DiveWords {
     }
 
     /** As in "; out of the water stand mast (31.0 mm), hull (2.1 mm)". */
-    private static String staysOut(List<Standing> standing) {
+    private static String staysOut(List<Standing> standing, Measure measure) {
         if (standing.isEmpty()) {
             return "";
         }
         String parts = standing.stream()
                 .limit(PARTS_TOLD)
-                .map(s -> s.part() + " (" + Numbers.mm(s.aboveMm()) + ")")
+                .map(s -> s.part() + " (" + measure.length(s.aboveMm()) + ")")
                 .collect(Collectors.joining(", "));
         int more = standing.size() - PARTS_TOLD;
         return "; out of the water stand" + (standing.size() == 1 ? "s " : " ") + parts

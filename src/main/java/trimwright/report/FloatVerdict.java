@@ -12,9 +12,14 @@ public final class FloatVerdict {
 
     private FloatVerdict() {}
 
+    /** In mm and g. */
     public static String of(Flotation flotation) {
+        return of(flotation, Measure.METRIC);
+    }
+
+    public static String of(Flotation flotation, Measure measure) {
         if (flotation.settled().isEmpty()) {
-            return "She sinks: she is " + Numbers.g(-flotation.reserveG())
+            return "She sinks: she is " + measure.mass(-flotation.reserveG())
                     + " heavier than the water that all of her can displace.";
         }
         Equilibrium rest = flotation.settled().get();
@@ -24,13 +29,13 @@ public final class FloatVerdict {
         }
         return flotation
                 .fromPaintedLine()
-                .map(off -> "She floats " + againstPaint(off) + "; " + attitude + ".")
+                .map(off -> "She floats " + againstPaint(off, measure) + "; " + attitude + ".")
                 .orElse("She floats " + attitude + ".");
     }
 
-    private static String againstPaint(PaintedOffset off) {
-        String bow = fromPaint(off.bowMm());
-        String stern = fromPaint(off.sternMm());
+    private static String againstPaint(PaintedOffset off, Measure measure) {
+        String bow = fromPaint(off.bowMm(), measure);
+        String stern = fromPaint(off.sternMm(), measure);
         if (bow.equals(stern)) {
             return Numbers.roundsToZero(off.bowMm(), 1)
                     ? "on her painted line at bow and stern"
@@ -41,11 +46,11 @@ public final class FloatVerdict {
     }
 
     /** Where the water stands against the paint, as in "1.8 mm above the paint". */
-    private static String fromPaint(double offMm) {
+    private static String fromPaint(double offMm, Measure measure) {
         if (Numbers.roundsToZero(offMm, 1)) {
             return "on the paint";
         }
-        return Numbers.mm(Math.abs(offMm)) + (offMm > 0 ? " above the paint" : " below the paint");
+        return measure.length(Math.abs(offMm)) + (offMm > 0 ? " above the paint" : " below the paint");
     }
 
     /** Water above the paint means that the boat lies too deep there. */
@@ -57,10 +62,10 @@ public final class FloatVerdict {
     }
 
     /** How the boat lies against her paint, as in "1.8 mm too deep". */
-    static String offPaint(double offMm) {
+    static String offPaint(double offMm, Measure measure) {
         if (Numbers.roundsToZero(offMm, 1)) {
             return "on the paint";
         }
-        return Numbers.mm(Math.abs(offMm)) + (offMm > 0 ? " too deep" : " too high");
+        return measure.length(Math.abs(offMm)) + (offMm > 0 ? " too deep" : " too high");
     }
 }

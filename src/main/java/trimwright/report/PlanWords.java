@@ -35,6 +35,11 @@ public final class PlanWords {
      * @param boat the boat as she is
      */
     public static List<String> changes(Boat boat, BallastPlan plan) {
+        return changes(boat, plan, Measure.METRIC);
+    }
+
+    /** Everything that a plan changes, in other units. */
+    public static List<String> changes(Boat boat, BallastPlan plan, Measure measure) {
         Bounds hull = hull(boat);
         Optional<WaterPlane> line = boat.paintedLine().map(PaintedLine::plane);
         List<String> lines = new ArrayList<>();
@@ -44,10 +49,10 @@ public final class PlanWords {
             Part twin =
                     left.stream().filter(p -> mirrored(piece, p)).findFirst().orElse(null);
             left.remove(twin);
-            lines.add(line(piece, twin != null, hull.minX(), hull.minZ(), line));
+            lines.add(line(piece, twin != null, hull.minX(), hull.minZ(), line, measure));
         }
         plan.removals().forEach((id, share) -> {
-            String grams = Numbers.g(removedG(boat, id, share));
+            String grams = measure.mass(removedG(boat, id, share));
             lines.add(
                     share == 1
                             ? "take out " + id + " (" + grams + ")"
@@ -56,7 +61,7 @@ public final class PlanWords {
         });
         plan.moves()
                 .forEach((id, mm) ->
-                        lines.add("move " + id + " " + Numbers.mm(Math.abs(mm)) + (mm > 0 ? " forward" : " aft")));
+                        lines.add("move " + id + " " + measure.length(Math.abs(mm)) + (mm > 0 ? " forward" : " aft")));
         return lines;
     }
 
@@ -79,7 +84,8 @@ public final class PlanWords {
                 .orElse(new Bounds(0, 0, 0, 0, 0, 0));
     }
 
-    private static String line(Part piece, boolean pair, double sternX, double keelZ, Optional<WaterPlane> line) {
+    private static String line(
+            Part piece, boolean pair, double sternX, double keelZ, Optional<WaterPlane> line, Measure measure) {
         BoxShape box = (BoxShape) piece.shape().orElseThrow();
         Vector3D from = box.fromMm();
         Vector3D size = box.toMm().subtract(from);
@@ -88,29 +94,32 @@ public final class PlanWords {
         double massG = volumeCm3 * piece.densityGPerCm3().orElseThrow();
         String what = String.format(
                 Locale.ROOT,
-                "%s of %s %s × %s × %s mm (%s)",
+                "%s of %s %s × %s × %s %s (%s)",
                 pair ? "two strips" : "one strip",
                 lead ? "lead" : "foam",
-                Numbers.brief(size.getY()),
-                Numbers.brief(size.getZ()),
-                Numbers.brief(size.getX()),
-                (lead ? Numbers.fixed(massG, 0) + " g" : Numbers.fixed(volumeCm3, 1) + " cm³") + (pair ? " each" : ""));
-        return what + ", " + side(box, pair) + ", from " + Numbers.fixed(from.getX() - sternX, 0) + " to "
-                + Numbers.fixed(box.toMm().getX() - sternX, 0) + " mm ahead of the stern, underside "
-                + Numbers.mm(from.getZ() - keelZ) + " above the keel, top "
-                + top(box, keelZ, line);
+                measure.briefLength(size.getY()),
+                measure.briefLength(size.getZ()),
+                measure.briefLength(size.getX()),
+                measure.lengthUnit(),
+                (lead ? measure.mass(massG, 0) : measure.volume(1000 * volumeCm3, 1)) + (pair ? " each" : ""));
+        return what + ", " + side(box, pair, measure) + ", from " + measure.lengthNumber(from.getX() - sternX, 0)
+                + " to "
+                + measure.lengthNumber(box.toMm().getX() - sternX, 0) + " " + measure.lengthUnit()
+                + " ahead of the stern, underside "
+                + measure.length(from.getZ() - keelZ) + " above the keel, top "
+                + top(box, keelZ, line, measure);
     }
 
-    private static String top(BoxShape box, double keelZ, Optional<WaterPlane> line) {
+    private static String top(BoxShape box, double keelZ, Optional<WaterPlane> line, Measure measure) {
         double x = 0.5 * (box.fromMm().getX() + box.toMm().getX());
         double z = box.toMm().getZ();
         boolean atLine = line.filter(
                         w -> Math.abs(w.up().dotProduct(new Vector3D(x, 0, z)) - w.heightMm()) < AT_LINE_MM)
                 .isPresent();
-        return atLine ? "at the waterline" : Numbers.mm(z - keelZ);
+        return atLine ? "at the waterline" : measure.length(z - keelZ);
     }
 
-    private static String side(BoxShape box, boolean pair) {
+    private static String side(BoxShape box, boolean pair, Measure measure) {
         double y0 = box.fromMm().getY();
         double y1 = box.toMm().getY();
         if (Math.abs(y0 + y1) < SAME_MM) {
@@ -118,7 +127,8 @@ public final class PlanWords {
         }
         double near = Math.min(Math.abs(y0), Math.abs(y1));
         double far = Math.max(Math.abs(y0), Math.abs(y1));
-        String off = Numbers.brief(near) + " to " + Numbers.brief(far) + " mm off the centreline";
+        String off = measure.briefLength(near) + " to " + measure.briefLength(far) + " " + measure.lengthUnit()
+                + " off the centreline";
         if (pair) {
             return "port and starboard, " + off;
         }
@@ -140,7 +150,13 @@ public final class PlanWords {
 
     /** An aim that is missed, and why. */
     public static String of(Miss miss) {
-        return how(miss) + miss.cause().map(c -> ": " + CauseWords.of(c)).orElse("");
+        return of(miss, Measure.METRIC);
+    }
+
+    /** An aim that is missed, and why, in other units. */
+    public static String of(Miss miss, Measure measure) {
+        return how(miss, measure)
+                + miss.cause().map(c -> ": " + CauseWords.of(c, measure)).orElse("");
     }
 
     /** An angle that a linear estimate gives; beyond this it only says that it is large. */
@@ -148,48 +164,59 @@ public final class PlanWords {
         return deg > FAR_OVER_DEG ? "more than " + Numbers.degrees(FAR_OVER_DEG) : Numbers.degrees(deg);
     }
 
-    private static String how(Miss miss) {
+    private static String how(Miss miss, Measure measure) {
         double amount = miss.amount();
         double size = Math.abs(amount);
         return switch (miss.aim()) {
-            case LINE -> "she lies " + Numbers.mm(size) + (amount > 0 ? " too deep" : " too high");
+            case LINE -> "she lies " + measure.length(size) + (amount > 0 ? " too deep" : " too high");
             case TRIM -> "surfaced she trims " + angle(size) + (amount > 0 ? " bow up" : " bow down");
             case LIST -> "she lists " + angle(size) + (amount > 0 ? " to starboard" : " to port");
             case RESIDUAL ->
                 amount > 0
-                        ? "dived she keeps " + Numbers.g(size) + " too much buoyancy"
-                        : "dived she lacks " + Numbers.g(size) + " of buoyancy";
+                        ? "dived she keeps " + measure.mass(size) + " too much buoyancy"
+                        : "dived she lacks " + measure.mass(size) + " of buoyancy";
             case DIVED_TRIM -> "dived she trims " + angle(size) + (amount > 0 ? " bow up" : " bow down");
             case DIVED_LIST -> "dived she lists " + angle(size) + (amount > 0 ? " to starboard" : " to port");
-            case BG -> "B stands " + Numbers.mm(size) + " too little above G dived";
-            default -> "GM is " + Numbers.mm(size) + " too small surfaced";
+            case BG -> "B stands " + measure.length(size) + " too little above G dived";
+            default -> "GM is " + measure.length(size) + " too small surfaced";
         };
     }
 
     /** A way out in words. */
     public static String of(WayOut way) {
+        return of(way, Measure.METRIC);
+    }
+
+    /** A way out, in other units. */
+    public static String of(WayOut way, Measure measure) {
         double size = Math.abs(way.amount());
-        String then = "; the plan then adds " + Numbers.g(way.addedG());
+        String then = "; the plan then adds " + measure.mass(way.addedG());
         return switch (way.kind()) {
             case TANK_VOLUME ->
-                "make the tank " + Numbers.fixed(size, 0) + " cm³ " + (way.amount() > 0 ? "larger" : "smaller")
+                "make the tank " + measure.volume(1000 * size) + " " + (way.amount() > 0 ? "larger" : "smaller")
                         + " about its present middle" + then;
             case TANK_REPLACED ->
-                "make the tank " + Numbers.fixed(size, 0) + " cm³ " + (way.amount() > 0 ? "larger" : "smaller")
-                        + " and shift it " + Numbers.mm(Math.abs(way.shiftMm()))
+                "make the tank " + measure.volume(1000 * size) + " " + (way.amount() > 0 ? "larger" : "smaller")
+                        + " and shift it " + measure.length(Math.abs(way.shiftMm()))
                         + (way.shiftMm() > 0 ? " forward" : " aft") + then;
-            case TANK_SHIFT -> "shift the tank " + Numbers.mm(size) + (way.amount() > 0 ? " forward" : " aft") + then;
-            case LINE_RAISED -> "paint the line " + Numbers.mm(size) + (way.amount() > 0 ? " higher" : " lower") + then;
-            case TAKEN_OUT -> "take " + Numbers.g(size) + " out of " + way.subject() + then;
+            case TANK_SHIFT ->
+                "shift the tank " + measure.length(size) + (way.amount() > 0 ? " forward" : " aft") + then;
+            case LINE_RAISED ->
+                "paint the line " + measure.length(size) + (way.amount() > 0 ? " higher" : " lower") + then;
+            case TAKEN_OUT -> "take " + measure.mass(size) + " out of " + way.subject() + then;
             case MORE_ROOM -> "find " + Numbers.fixed(size, 0) + " cm³ more room for " + way.subject() + then;
-            default -> "be content with " + eased(way) + then;
+            default -> "be content with " + eased(way, measure) + then;
         };
     }
 
-    private static String eased(WayOut way) {
+    private static String eased(WayOut way, Measure measure) {
         Aim aim = Aim.valueOf(way.subject().toUpperCase(Locale.ROOT));
-        String much = Numbers.fixed(Math.abs(way.amount()), aim.unit().equals("g") ? 0 : 1)
-                + (aim.unit().equals("deg") ? "°" : " " + aim.unit());
+        double size = Math.abs(way.amount());
+        String much = switch (aim.unit()) {
+            case "deg" -> Numbers.degrees(size);
+            case "g" -> measure.mass(size, 0);
+            default -> measure.length(size);
+        };
         return switch (aim) {
             case LINE -> "the water " + much + (way.amount() > 0 ? " above" : " below") + " the tolerance at the paint";
             case TRIM -> much + " more surfaced trim, " + (way.amount() > 0 ? "bow up" : "bow down");

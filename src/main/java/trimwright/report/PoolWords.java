@@ -58,17 +58,26 @@ public final class PoolWords {
 
     /** What to keep in hand before the first wetting. */
     public static String of(InHand inHand) {
+        return of(inHand, Measure.METRIC);
+    }
+
+    /** What to keep in hand before the first wetting, in other units. */
+    public static String of(InHand inHand, Measure measure) {
+        // A weight as it lies on a bench: 10 g, or half an ounce.
+        double weightG = measure == Measure.METRIC ? 10 : measure.typedG(0.5);
         String lead = inHand.addG() > 0
-                ? "keep " + Numbers.fixed(inHand.addG(), 0) + " g of lead in hand to add"
+                ? "keep " + measure.mass(inHand.addG(), 0) + " of lead in hand to add"
                 : "no lead has to be added";
         String take = inHand.takeG() > 0
-                ? ", and " + Numbers.fixed(inHand.takeG(), 0)
-                        + " g in her that can be taken out (or foam to carry them)"
+                ? ", and " + measure.mass(inHand.takeG(), 0) + " in her that can be taken out (or foam to carry them)"
                 : "";
         return "To bring 19 of 20 such boats onto the line, " + lead + take + "; and room to shift it by up to "
-                + Numbers.fixed(inHand.alongGmm(), 0) + " g·mm along and " + Numbers.fixed(inHand.acrossGmm(), 0)
-                + " g·mm across, as 10 g moved "
-                + Numbers.fixed(inHand.alongGmm() / 10, 0) + " mm along and "
-                + Numbers.fixed(inHand.acrossGmm() / 10, 0) + " mm across.";
+                + measure.moment(inHand.alongGmm()) + " along and " + measure.moment(inHand.acrossGmm())
+                + " across, as " + measure.mass(weightG, 0) + " moved " + way(inHand.alongGmm() / weightG, measure)
+                + " along and " + way(inHand.acrossGmm() / weightG, measure) + " across.";
+    }
+
+    private static String way(double mm, Measure measure) {
+        return measure.lengthNumber(mm, 0) + " " + measure.lengthUnit();
     }
 }

@@ -31,25 +31,36 @@ public final class Wording {
 
     /** The place, where there is one, and the sentence. */
     public static String of(Finding finding) {
-        String where = place(finding);
-        return where.isEmpty() ? sentence(finding) : where + ": " + sentence(finding);
+        return of(finding, Measure.METRIC);
+    }
+
+    /** The place, where there is one, and the sentence, in other units. */
+    public static String of(Finding finding, Measure measure) {
+        String where = place(finding, measure);
+        return where.isEmpty() ? sentence(finding, measure) : where + ": " + sentence(finding, measure);
     }
 
     /** The place, where there is one, and what was found, without what there is to say about all findings of its kind. */
     public static String placedFact(Finding finding) {
-        String where = place(finding);
+        String where = place(finding, Measure.METRIC);
         return where.isEmpty() ? fact(finding) : where + ": " + fact(finding);
     }
 
     /** What was found and what to do, without the place. */
     public static String sentence(Finding finding) {
+        return sentence(finding, Measure.METRIC);
+    }
+
+    /** What was found and what to do, without the place, in other units. */
+    public static String sentence(Finding finding, Measure measure) {
         String advice = advice(finding.code());
-        return advice.isEmpty() ? fact(finding) : fact(finding) + " " + advice;
+        String fact = template(finding.code()).fill(finding.values(), measure);
+        return advice.isEmpty() ? fact : fact + " " + advice;
     }
 
     /** What was found, without the place and without what there is to say about all findings of its kind. */
     public static String fact(Finding finding) {
-        return template(finding.code()).fill(finding.values());
+        return template(finding.code()).fill(finding.values(), Measure.METRIC);
     }
 
     /** What there is to say about all findings of a kind, besides what each says; mostly empty. */
@@ -74,16 +85,20 @@ public final class Wording {
     }
 
     /** Where a finding sits, for a person; empty for the whole. */
-    private static String place(Finding finding) {
+    private static String place(Finding finding, Measure measure) {
         Place place = finding.place();
         if (place instanceof Place.InDocument in && finding.values().get("line") instanceof Number line) {
             return in.file() + " line " + line + (in.pointer().isEmpty() ? "" : ", " + in.pointer());
         }
-        return place(place);
+        return place(place, measure);
     }
 
     /** A place in words; empty for the whole. */
     public static String place(Place place) {
+        return place(place, Measure.METRIC);
+    }
+
+    private static String place(Place place, Measure measure) {
         if (place instanceof Place.InFile in) {
             return in.file();
         }
@@ -97,14 +112,14 @@ public final class Wording {
             return at.file() + ", byte " + at.offset();
         }
         if (place instanceof Place.AtTriangle at) {
-            return "triangle " + at.triangle() + " at " + Numbers.point(at.xMm(), at.yMm(), at.zMm());
+            return "triangle " + at.triangle() + " at " + point(measure, at.xMm(), at.yMm(), at.zMm());
         }
         if (place instanceof Place.AtEdge at) {
-            return "edge from " + Numbers.point(at.x0Mm(), at.y0Mm(), at.z0Mm()) + " to "
-                    + Numbers.point(at.x1Mm(), at.y1Mm(), at.z1Mm());
+            return "edge from " + point(measure, at.x0Mm(), at.y0Mm(), at.z0Mm()) + " to "
+                    + point(measure, at.x1Mm(), at.y1Mm(), at.z1Mm());
         }
         if (place instanceof Place.AtPoint at) {
-            return "at " + Numbers.point(at.xMm(), at.yMm(), at.zMm());
+            return "at " + point(measure, at.xMm(), at.yMm(), at.zMm());
         }
         if (place instanceof Place.AtOption at) {
             return at.option();
@@ -122,6 +137,11 @@ public final class Wording {
             return "zone \"" + in.zone() + "\"";
         }
         return "";
+    }
+
+    private static String point(Measure measure, double xMm, double yMm, double zMm) {
+        return "x " + measure.lengthNumber(xMm, 1) + ", y " + measure.lengthNumber(yMm, 1) + ", z "
+                + measure.lengthNumber(zMm, 1) + " " + measure.lengthUnit();
     }
 
     private static Properties load() {

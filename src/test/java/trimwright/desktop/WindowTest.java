@@ -19,8 +19,8 @@ import javafx.scene.input.MouseButton;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.Boat;
 import trimwright.desktop.model.Figures;
-import trimwright.desktop.model.Measure;
 import trimwright.file.BoatFile;
+import trimwright.report.Measure;
 import trimwright.statics.Flotation;
 
 /** The window as a builder uses it: with pointer and keys, on the sample boat. */

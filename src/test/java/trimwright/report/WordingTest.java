@@ -85,8 +85,8 @@ class WordingTest {
     @Test
     void optionalPartsComeAndGoWithTheirValues() {
         Template template = new Template("found {found}[ in triangle {triangle}].");
-        assertEquals("found NaN.", template.fill(Map.of("found", "NaN")));
-        assertEquals("found NaN in triangle 7.", template.fill(Map.of("found", "NaN", "triangle", 7)));
+        assertEquals("found NaN.", template.fill(Map.of("found", "NaN"), Measure.METRIC));
+        assertEquals("found NaN in triangle 7.", template.fill(Map.of("found", "NaN", "triangle", 7), Measure.METRIC));
         assertEquals(Set.of("found"), template.needed());
     }
 
@@ -96,20 +96,21 @@ class WordingTest {
                 Map.of("gmMm", 0.0123456, "massG", 1234.56, "foundGPerCm3", 11.34, "heelDeg", -1.26);
         assertEquals(
                 "0.0123 mm, 1234.6 g, 11.3 g/cm³, list 1.3° to port",
-                new Template("{gmMm}, {massG}, {foundGPerCm3}, {heelDeg}").fill(values));
+                new Template("{gmMm}, {massG}, {foundGPerCm3}, {heelDeg}").fill(values, Measure.METRIC));
     }
 
     @Test
     void oneIsSingular() {
         Template template = new Template("{count|triangle|triangles}");
-        assertEquals("1 triangle", template.fill(Map.of("count", 1)));
-        assertEquals("0 triangles", template.fill(Map.of("count", 0)));
-        assertEquals("2 triangles", template.fill(Map.of("count", 2L)));
+        assertEquals("1 triangle", template.fill(Map.of("count", 1), Measure.METRIC));
+        assertEquals("0 triangles", template.fill(Map.of("count", 0), Measure.METRIC));
+        assertEquals("2 triangles", template.fill(Map.of("count", 2L), Measure.METRIC));
     }
 
     @Test
     void whatAUserWroteCannotMoveTheCursor() {
-        String text = new Template("found {found}").fill(Map.of("found", "a\u001b[2Jb\r\nc $1 \\ {found}"));
+        String text =
+                new Template("found {found}").fill(Map.of("found", "a\u001b[2Jb\r\nc $1 \\ {found}"), Measure.METRIC);
         assertEquals("found a [2Jb c $1 \\ {found}", text);
         assertFalse(text.chars().anyMatch(Character::isISOControl));
         assertTrue(text.startsWith("found"));

@@ -8,6 +8,7 @@ import trimwright.boat.Targets;
 import trimwright.plan.Wanted;
 import trimwright.report.AttitudeWords;
 import trimwright.report.FloatVerdict;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 import trimwright.statics.Equilibrium;
 import trimwright.statics.Flotation;
@@ -53,7 +54,7 @@ public final class Figures {
 
     /** The whole in a sentence. */
     public static String verdict(Flotation flotation, Measure measure) {
-        return measure.worded(FloatVerdict.of(flotation));
+        return FloatVerdict.of(flotation, measure);
     }
 
     /** The whole in a sign: the worst of what is wanted of her afloat. */

@@ -11,6 +11,7 @@ import trimwright.boat.Part;
 import trimwright.boat.Shape;
 import trimwright.file.LoadedBoat;
 import trimwright.mesh.Bounds;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 
 /**

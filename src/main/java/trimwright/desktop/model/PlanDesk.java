@@ -25,6 +25,7 @@ import trimwright.plan.SeatFinder;
 import trimwright.plan.Wanted;
 import trimwright.plan.WayOut;
 import trimwright.plan.WaysOut;
+import trimwright.report.Measure;
 import trimwright.report.Wording;
 import trimwright.statics.Condition;
 
@@ -174,8 +175,8 @@ public final class PlanDesk {
     }
 
     /** A finding in words. */
-    public static String words(Finding finding) {
-        return Wording.of(finding);
+    public static String words(Finding finding, Measure measure) {
+        return Wording.of(finding, measure);
     }
 
     public ReadOnlyBooleanProperty running() {

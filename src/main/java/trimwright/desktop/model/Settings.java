@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Properties;
 import trimwright.file.AtomicFile;
 import trimwright.finding.UnusableInputException;
+import trimwright.report.Measure;
 
 /** What the window remembers from one time to the next: theme, units, recent files, hints that were put away. */
 public final class Settings {

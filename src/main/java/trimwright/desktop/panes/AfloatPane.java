@@ -16,10 +16,10 @@ import trimwright.boat.PaintedLine;
 import trimwright.boat.Water;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Edits;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.Pose;
 import trimwright.file.LoadedBoat;
 import trimwright.report.AttitudeWords;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 import trimwright.report.Wording;
 import trimwright.statics.Equilibrium;
@@ -179,7 +179,7 @@ public final class AfloatPane extends VBox {
         var found = FlotationFindings.of(whole);
         if (!found.isEmpty()) {
             findings.getChildren().add(Ui.heading("What to look at"));
-            found.forEach(f -> findings.getChildren().add(Ui.warning(measure.worded(Wording.sentence(f)))));
+            found.forEach(f -> findings.getChildren().add(Ui.warning(Wording.sentence(f, measure))));
         }
         others.getChildren().add(Ui.heading("Ways she can rest"));
         for (Equilibrium e : whole.attitudes()) {

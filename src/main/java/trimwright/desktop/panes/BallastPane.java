@@ -17,7 +17,6 @@ import javafx.scene.layout.VBox;
 import trimwright.boat.Part;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Figures;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.PlanDesk;
 import trimwright.desktop.model.Pose;
 import trimwright.desktop.tank3d.PoolView;
@@ -25,7 +24,7 @@ import trimwright.mesh.TriangleMesh;
 import trimwright.plan.BallastPlan;
 import trimwright.plan.Goal;
 import trimwright.plan.Room;
-import trimwright.report.Numbers;
+import trimwright.report.Measure;
 import trimwright.report.PlanWords;
 import trimwright.report.raster.Bodies;
 import trimwright.statics.Flotation;
@@ -148,7 +147,7 @@ public final class BallastPane extends VBox {
         } else {
             showConflict(planned);
         }
-        planned.findings().forEach(f -> outcome.getChildren().add(Ui.warning(measure.worded(PlanDesk.words(f)))));
+        planned.findings().forEach(f -> outcome.getChildren().add(Ui.warning(PlanDesk.words(f, measure))));
     }
 
     private void showPlan(PlanDesk.Planned planned) {
@@ -167,21 +166,21 @@ public final class BallastPane extends VBox {
         outcome.getChildren()
                 .addAll(
                         Ui.heading("The plan"),
-                        Ui.words(measure.worded(added(plan)), "strong"),
+                        Ui.words(added(plan), "strong"),
                         Ui.words(Figures.verdict(plan.surfaced(), measure)),
                         looks,
                         new FlowPane(6, 6, take, leave),
                         Ui.heading("What to do"));
-        for (String line : PlanWords.changes(planned.request().boat(), plan)) {
-            outcome.getChildren().add(Ui.words("• " + measure.worded(line)));
+        for (String line : PlanWords.changes(planned.request().boat(), plan, measure)) {
+            outcome.getChildren().add(Ui.words("• " + line));
         }
         pool.extra(plan.pieces().stream().map(BallastPane::mesh).toList(), true);
         look(plan.surfaced(), "afloat");
     }
 
-    private static String added(BallastPlan plan) {
-        return "Add " + Numbers.g(plan.addedLeadG()) + " of lead and " + Numbers.fixed(plan.addedFoamMm3() / 1000, 0)
-                + " cm³ of foam (" + Numbers.g(plan.addedFoamG()) + ").";
+    private String added(BallastPlan plan) {
+        return "Add " + measure.mass(plan.addedLeadG()) + " of lead and " + measure.volume(plan.addedFoamMm3())
+                + " of foam (" + measure.mass(plan.addedFoamG()) + ").";
     }
 
     private static TriangleMesh mesh(Part piece) {
@@ -196,14 +195,14 @@ public final class BallastPane extends VBox {
         BallastPlan plan = planned.plan();
         outcome.getChildren()
                 .addAll(Ui.heading("No plan meets all of this"), Ui.words("What cannot be met together:", "strong"));
-        plan.misses().forEach(m -> outcome.getChildren().add(Ui.words("✖ " + measure.worded(PlanWords.of(m)))));
+        plan.misses().forEach(m -> outcome.getChildren().add(Ui.words("✖ " + PlanWords.of(m, measure))));
         outcome.getChildren()
                 .add(Ui.words(
                         planned.ways().isEmpty()
                                 ? "No single change would help."
                                 : "Any one of these would help, the easiest first:",
                         "strong"));
-        planned.ways().forEach(w -> outcome.getChildren().add(Ui.words("• " + measure.worded(PlanWords.of(w)))));
+        planned.ways().forEach(w -> outcome.getChildren().add(Ui.words("• " + PlanWords.of(w, measure))));
         outcome.getChildren()
                 .add(Ui.button("Show the room there is", "Free room in the zones", () -> showRoom(plan.rooms())));
     }

@@ -9,10 +9,10 @@ import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 import trimwright.desktop.model.Derived;
 import trimwright.desktop.model.Desk;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.Pose;
 import trimwright.report.AttitudeWords;
 import trimwright.report.DiveWords;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 import trimwright.report.Wording;
 import trimwright.statics.DiveRun;
@@ -89,8 +89,8 @@ public final class DivePane extends VBox {
         if (dive == null) {
             return;
         }
-        verdict.setText(measure.worded(DiveWords.verdict(dive)));
-        least.setText(DiveWords.leastFirm(dive.course()).map(measure::worded).orElse(""));
+        verdict.setText(DiveWords.verdict(dive, measure));
+        least.setText(DiveWords.leastFirm(dive.course(), measure).orElse(""));
         List<DiveStep> steps = dive.course().steps();
         double[] fills = steps.stream().mapToDouble(s -> 100 * s.fill()).toArray();
         List<Curves.Mark> marks = new ArrayList<>();
@@ -112,7 +112,7 @@ public final class DivePane extends VBox {
                         new Curves.Curve("list, starboard", angles(steps, Equilibrium::heelDeg), LIST, true)),
                 marks);
         findings.getChildren().clear();
-        dive.findings().forEach(f -> findings.getChildren().add(Ui.warning(measure.worded(Wording.sentence(f)))));
+        dive.findings().forEach(f -> findings.getChildren().add(Ui.warning(Wording.sentence(f, measure))));
         slid();
     }
 

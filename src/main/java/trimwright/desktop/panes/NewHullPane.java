@@ -12,13 +12,13 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import trimwright.boat.Boat;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.NewHull;
 import trimwright.desktop.model.Pose;
 import trimwright.desktop.tank3d.PoolView;
 import trimwright.mesh.Bounds;
 import trimwright.mesh.LengthUnit;
 import trimwright.mesh.MeshImport.Axis;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 
 /** From the mesh of a hull to a boat: size, bow and up, how she is built, her painted line; with the hull in view all the while. */

@@ -17,8 +17,8 @@ import trimwright.boat.Materials;
 import trimwright.boat.Part;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Edits;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.PartField;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 
 /** The numbers of one part, to be typed. */

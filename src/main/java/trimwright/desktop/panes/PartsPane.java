@@ -21,10 +21,10 @@ import trimwright.boat.Kind;
 import trimwright.boat.Part;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Edits;
-import trimwright.desktop.model.Measure;
 import trimwright.file.LoadedBoat;
 import trimwright.finding.Finding;
 import trimwright.finding.Severity;
+import trimwright.report.Measure;
 import trimwright.report.Wording;
 import trimwright.statics.Flotation;
 
@@ -166,7 +166,7 @@ public final class PartsPane extends VBox {
         if (!worse.isEmpty()) {
             misfits.getChildren().add(Ui.heading("Does not fit"));
         }
-        worse.forEach(f -> misfits.getChildren().add(Ui.warning(measure.worded(Wording.of(f)))));
+        worse.forEach(f -> misfits.getChildren().add(Ui.warning(Wording.of(f, measure))));
     }
 
     /** A part in the list: colour of its kind, name, weight of all its pieces. */

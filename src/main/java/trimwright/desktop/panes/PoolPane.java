@@ -12,11 +12,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.desktop.model.Desk;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.Pose;
 import trimwright.desktop.tank3d.HullLook;
 import trimwright.desktop.tank3d.PoolView;
 import trimwright.desktop.tank3d.View;
+import trimwright.report.Measure;
 import trimwright.statics.Flotation;
 
 /** The pool with the buttons that lie over it, and a line that says what is shown. */

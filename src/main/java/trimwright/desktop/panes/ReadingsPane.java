@@ -8,8 +8,8 @@ import javafx.scene.layout.VBox;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Figure;
 import trimwright.desktop.model.Figures;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.Pose;
+import trimwright.report.Measure;
 import trimwright.statics.Flotation;
 
 /** The readings, each with what it was before the last change. */

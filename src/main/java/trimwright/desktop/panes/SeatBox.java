@@ -7,9 +7,9 @@ import javafx.scene.layout.VBox;
 import trimwright.boat.BarShape;
 import trimwright.boat.Part;
 import trimwright.desktop.model.Desk;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.PlanDesk;
 import trimwright.plan.CylinderSeat;
+import trimwright.report.Measure;
 
 /** Where the cylinder fits, and lowering it to there. */
 final class SeatBox extends VBox {

@@ -9,9 +9,9 @@ import javafx.scene.paint.Color;
 import trimwright.desktop.model.Derived;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Levers;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.Pose;
 import trimwright.report.AttitudeWords;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 import trimwright.report.StabilityWords;
 import trimwright.report.Wording;
@@ -85,14 +85,13 @@ public final class StandPane extends VBox {
             return;
         }
         afloat.setText(
-                measure.worded(
-                        now.afloat().isEmpty()
-                                ? "She sinks, so nothing rights her afloat."
-                                : now.steadiness()
-                                        .map(StabilityWords::of)
-                                        .orElse(
-                                                "Held upright she finds no trim that is stable: she stands on end or lies over.")));
-        dived.setText(measure.worded(StabilityWords.of(now.submerged())));
+                now.afloat().isEmpty()
+                        ? "She sinks, so nothing rights her afloat."
+                        : now.steadiness()
+                                .map(s -> StabilityWords.of(s, measure))
+                                .orElse(
+                                        "Held upright she finds no trim that is stable: she stands on end or lies over."));
+        dived.setText(StabilityWords.of(now.submerged(), measure));
         rows = now.afloat().orElse(now.dived()).rows();
         double[] lists = rows.stream().mapToDouble(RightingCurve.Row::heelDeg).toArray();
         List<Curves.Curve> curves = new ArrayList<>();
@@ -103,7 +102,7 @@ public final class StandPane extends VBox {
         findings.getChildren().clear();
         now.afloat()
                 .ifPresent(a -> a.findings()
-                        .forEach(f -> findings.getChildren().add(Ui.warning(measure.worded(Wording.sentence(f))))));
+                        .forEach(f -> findings.getChildren().add(Ui.warning(Wording.sentence(f, measure)))));
     }
 
     private static double[] levers(RightingCurve of, double[] lists) {

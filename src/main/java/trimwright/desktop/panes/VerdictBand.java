@@ -10,7 +10,7 @@ import javafx.scene.layout.VBox;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Figure;
 import trimwright.desktop.model.Figures;
-import trimwright.desktop.model.Measure;
+import trimwright.report.Measure;
 import trimwright.statics.Flotation;
 
 /** What matters most, to be read from two metres: a sign, two words, and the sentence. */

@@ -9,9 +9,9 @@ import javafx.scene.layout.VBox;
 import trimwright.boat.Part;
 import trimwright.boat.Targets;
 import trimwright.desktop.model.Desk;
-import trimwright.desktop.model.Measure;
 import trimwright.desktop.model.PlanDesk;
 import trimwright.plan.Wanted;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 
 /** What is wanted of the finished boat. An empty field leaves it to the plan, and shows in grey what that takes. */

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.boat.Part;
 import trimwright.file.BoatFile;
+import trimwright.report.Measure;
 
 /**
  * The window without its controls. The boat is a box 400 × 100 mm in water of 1 g/cm³ that weighs 1200 g: she draws 30 mm, and a
