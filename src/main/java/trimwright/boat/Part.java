@@ -137,6 +137,24 @@ public record Part(
         return with(fill, other, fixed, margins);
     }
 
+    /** The same part without its twin, under another id. */
+    public Part alone(String newId) {
+        return new Part(
+                newId,
+                kind,
+                shape,
+                build,
+                weighedMassG,
+                densityGPerCm3,
+                givenCentreMm,
+                inside,
+                false,
+                fill,
+                softness,
+                fixed,
+                margins);
+    }
+
     /** The same part, which a ballast plan may move or take out. */
     public Part loose() {
         return with(fill, softness, false, margins);

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import trimwright.boat.Boat;
 import trimwright.boat.pool.PoolTest;
-import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.plan.BallastPlan;
 import trimwright.plan.pool.PoolEstimate;
@@ -15,7 +14,7 @@ import trimwright.plan.pool.PoolEstimate;
  *
  * @param boat the boat of the file
  * @param test the readings that count
- * @param plan what to change now; empty without a painted line
+ * @param plan what to change now; empty without a painted line and where the readings contradict each other
  * @param written where the corrected boat was saved
  * @param log where the answer is kept
  */
@@ -45,8 +44,7 @@ record PoolAnswer(
 
     @Override
     public int exitCode() {
-        boolean contradict = findings.stream().anyMatch(f -> f.code() == Code.POOL_CONTRADICTION);
-        return contradict ? ExitCode.NO : ExitCode.DONE;
+        return estimate.isDoubtful() ? ExitCode.NO : ExitCode.DONE;
     }
 
     @Override

@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import trimwright.boat.Boat;
-import trimwright.boat.Part;
 import trimwright.boat.pool.PoolTest;
 import trimwright.boat.pool.Reading;
 import trimwright.file.BoatFile;
@@ -66,7 +65,10 @@ final class PoolCommand extends BoatCommand {
         Path readingsFile = readings.getValue();
         PoolTest test = leftIn(PoolFile.read(readingsFile, boat));
         PoolEstimate estimate = PoolEstimate.of(boat, test);
-        Optional<BallastPlan> plan = estimate.corrected().paintedLine().map(line -> plan(estimate.corrected()));
+        Boat corrected = estimate.corrected();
+        Optional<BallastPlan> plan = estimate.isContradictory()
+                ? Optional.empty()
+                : corrected.paintedLine().map(line -> plan(corrected));
         List<Finding> findings = new ArrayList<>(estimate.findings());
         Optional<Path> written = Optional.ofNullable(out.getValue());
         written.ifPresent(to -> findings.addAll(write(loaded, estimate, to)));
@@ -103,14 +105,7 @@ final class PoolCommand extends BoatCommand {
 
     /** The file with what the readings changed in it; other water and fills of the command line are not written. */
     private List<Finding> write(LoadedBoat loaded, PoolEstimate estimate, Path to) {
-        LoadedBoat changed = loaded;
-        for (Part part : loaded.boat().parts()) {
-            Part corrected = Corrections.rounded(
-                    part, estimate.corrected().part(part.id()).orElseThrow());
-            if (!corrected.withFill(part.fill()).equals(part)) {
-                changed = changed.replacing(corrected.withFill(part.fill()));
-            }
-        }
+        LoadedBoat changed = loaded.withPartsOf(Corrections.rounded(loaded.boat(), estimate.corrected()));
         return BoatFile.write(changed, to, isGiven(overwrite));
     }
 }

@@ -61,13 +61,18 @@ final class PoolText {
         }
         long sightings = estimate.sightings().size();
         return weighs + "The readings and the file "
-                + (estimate.chance() < 0.01
+                + (estimate.isDoubtful()
                         ? "do not fit together"
                         : estimate.chance() < 0.1 ? "fit together, but only just" : "fit together well")
-                + " (chi-square " + Numbers.fixed(estimate.chiSquare(), 1) + " for " + sightings + " readings).";
+                + " (chi-square " + Numbers.fixed(estimate.chiSquare(), 1) + " for " + sightings
+                + (sightings == 1 ? " reading)." : " readings).");
     }
 
     private static void change(Page page, PoolAnswer answer) {
+        if (answer.estimate().isContradictory()) {
+            page.heading("What to change now").point("nothing on the boat: first read again what does not fit");
+            return;
+        }
         if (answer.plan().isEmpty()) {
             page.paragraph("Without a painted line there is nothing to trim her to.");
             return;

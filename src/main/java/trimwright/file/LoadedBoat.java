@@ -71,6 +71,21 @@ public record LoadedBoat(
         return BoatFile.edited(this, edited);
     }
 
+    /** The boat with the parts of another: those that differ, those that are gone, those that are new at the end. Nothing is saved. */
+    public LoadedBoat withPartsOf(Boat other) {
+        LoadedBoat changed = this;
+        for (Part part : boat.parts()) {
+            Optional<Part> after = other.part(part.id());
+            if (after.isEmpty()) {
+                changed = changed.without(part.id());
+            } else if (!after.get().equals(part)) {
+                changed = changed.replacing(after.get());
+            }
+        }
+        return changed.plus(
+                other.parts().stream().filter(p -> boat.part(p.id()).isEmpty()).toList());
+    }
+
     /**
      * The boat without a part; nothing is saved.
      *

@@ -400,14 +400,29 @@ public enum Code {
     POOL_NO_LINE(Severity.ERROR),
     /** A point for a quantity that is read at none: {@code key}, {@code quantity}. */
     POOL_POINT_UNUSED(Severity.ERROR),
-    /** In the state of a reading she sinks by {@code deficitG}, so that nothing afloat can be read: {@code reading}. */
+    /** In the state of a reading she sinks by {@code deficitG}, so that nothing afloat can be read: {@code reading}; her margins explain {@code marginG}. */
     POOL_READING_SINKS(Severity.ERROR),
-    /** She does not sink in the state of a reading, so that nothing hangs on the scale: {@code reading}, {@code liftG}. */
+    /** She does not sink in the state of a reading, so that nothing hangs on the scale: {@code reading}, {@code liftG}, {@code marginG}. */
     POOL_NOTHING_HANGS(Severity.ERROR),
-    /** A reading that all others speak against: {@code reading}, {@code quantity}, {@code times} its error. */
+    /** At the list {@code foundDeg} of a reading she has no righting lever to compare: {@code reading}. */
+    POOL_NO_LEVER(Severity.ERROR),
+    /**
+     * The one reading that all others speak against: {@code reading}, {@code quantity}, {@code times} its error. What was found and what the others say, by unit: {@code foundMm}, {@code foundDeg},
+     * {@code foundG}, {@code foundS}, {@code othersMm}, {@code othersDeg}, {@code othersG}, {@code othersS}.
+     */
     POOL_OUTLIER(Severity.WARNING),
-    /** All readings together are further from the boat than their errors allow: {@code chiSquare}, {@code count}, {@code chancePercent}. */
+    /** One of several readings that do not fit: {@code reading}, {@code quantity}, {@code found}, {@code times} its error. */
+    POOL_SUSPECT(Severity.WARNING),
+    /** The reading that does not fit would, were it {@code meant} otherwise: {@code reading}, {@code quantity}, {@code found}. */
+    POOL_MIXED_UP(Severity.NOTE),
+    /** An angle of {@code foundDeg} that boats under test seldom show: {@code reading}, {@code quantity}. */
+    POOL_LARGE_ANGLE(Severity.WARNING),
+    /** Readings are further from each other than their errors allow: {@code chiSquare}, {@code count}, {@code chancePercent}; in one case of a hundred chance goes beyond {@code limit}. */
     POOL_CONTRADICTION(Severity.WARNING),
+    /** The readings agree, but with another boat than that of the file: {@code chiSquare}, {@code count}, {@code chancePercent}, {@code limit}. */
+    POOL_FILE_OFF(Severity.WARNING),
+    /** The least squares found no rest: the readings are too far from any boat like that of the file. */
+    POOL_NOT_SETTLED(Severity.WARNING),
 
     // The ballast plan and the seat
     /** There is no painted line to plan for. */

@@ -165,7 +165,7 @@ public final class Condition {
     }
 
     /** First moment of the mass without tank water about the origin, g·mm. */
-    Vector3D dryMomentGmm() {
+    public Vector3D dryMomentGmm() {
         return dryMomentGmm;
     }
 

@@ -3,6 +3,7 @@ package trimwright.statics;
 import java.util.List;
 import java.util.Optional;
 import trimwright.boat.Boat;
+import trimwright.immersion.WaterPlane;
 
 /**
  * Where a boat floats: the answer to the main question.
@@ -42,11 +43,23 @@ public record Flotation(
 
     /** A loaded boat that weighs something, in the attitude she settles to from upright; others are not looked for, which is far quicker. */
     public static Flotation settling(Condition condition) {
-        return resting(
-                condition,
-                floats(condition)
-                        ? Optional.of(Balance.settle(condition, Balance.upright(condition)))
-                        : Optional.empty());
+        return resting(condition, rest(condition));
+    }
+
+    /** Where a loaded boat that weighs something settles from upright, and nothing else of her: the quickest way to ask. Empty when she sinks. */
+    public static Optional<Equilibrium> rest(Condition condition) {
+        return floats(condition)
+                ? Optional.of(Balance.settle(condition, Balance.upright(condition)))
+                : Optional.empty();
+    }
+
+    /**
+     * The same from another attitude than upright, for a boat that differs little from one that rests there.
+     *
+     * @param near attitude and height from which she settles
+     */
+    public static Optional<Equilibrium> rest(Condition condition, WaterPlane near) {
+        return floats(condition) ? Optional.of(Balance.settle(condition, near)) : Optional.empty();
     }
 
     /** A boat whose attitude is known; others are not looked for. */

@@ -33,15 +33,11 @@ public record RollPeriod(double radiusOfGyrationMm, double gmMm, double periodS)
     /**
      * 1/T² in s⁻², negative where she has no righting moment; smooth where T itself is not.
      *
-     * @return empty where she sinks
+     * @param rest where she rests
      */
-    public static Optional<Double> perSecondSquared(Condition condition) {
-        if (!Flotation.floats(condition)) {
-            return Optional.empty();
-        }
-        Equilibrium rest = Balance.settle(condition, Balance.upright(condition));
+    public static double perSecondSquared(Condition condition, Equilibrium rest) {
         double k2 = inertiaGmm2(condition, rest) / rest.massG();
-        return Optional.of(GRAVITY_MM_PER_S2 * rest.gmTransverseMm() / (4 * Math.PI * Math.PI * k2));
+        return GRAVITY_MM_PER_S2 * rest.gmTransverseMm() / (4 * Math.PI * Math.PI * k2);
     }
 
     static Optional<RollPeriod> of(Condition condition, Equilibrium rest) {

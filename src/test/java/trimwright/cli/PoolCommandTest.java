@@ -139,7 +139,9 @@ class PoolCommandTest {
         String bad = reading("bad", "\"seen\": [{\"heelDeg\": 25}]");
         Run run = pool(good + ", " + bad);
         assertEquals(ExitCode.NO, run.exitCode());
-        assertTrue(run.err().contains("the reading \"bad\" disagrees with all others"), run.err());
+        assertTrue(run.err().contains("the reading \"bad\" disagrees with everything else"), run.err());
+        assertTrue(run.err().contains("is 25°, and -0.05° would fit"), run.err());
+        assertFalse(run.object().has("plan"), "nothing is changed by readings that contradict each other");
         Run without = pool(good + ", " + bad, "--without", "bad");
         assertEquals(ExitCode.DONE, without.exitCode(), without.err());
         assertEquals(2, without.object().get("readings").size());

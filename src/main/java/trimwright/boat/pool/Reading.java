@@ -29,4 +29,9 @@ public record Reading(
         moved = List.copyOf(moved);
         seen = List.copyOf(seen);
     }
+
+    /** The same state with something else seen. */
+    public Reading withSeen(List<Sighting> other) {
+        return new Reading(id, fills, water, added, moved, other);
+    }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trimwright.boat.Boat;
 import trimwright.boat.Part;
 
@@ -29,9 +30,42 @@ public final class Corrections {
         return boat.withParts(new ArrayList<>(parts.values()));
     }
 
-    /** A corrected part with what was changed rounded to 0.01 g and 0.01 mm, as it is written into a file; the rest as it was. */
-    public static Part rounded(Part original, Part corrected) {
-        return corrected.withBody(
+    /**
+     * A corrected boat as it is written into a file: what was changed rounded to 0.01 g and 0.01 mm, the rest as it was, fills too. A pair whose
+     * pieces turned out alike is one part again; otherwise its second piece is a part of its own.
+     *
+     * @param original the boat of the file
+     * @param corrected the boat as the readings have her
+     */
+    public static Boat rounded(Boat original, Boat corrected) {
+        Boat apart = Pairs.apart(original);
+        Map<String, Part> rounded = new LinkedHashMap<>();
+        for (Part before : apart.parts()) {
+            rounded.put(before.id(), rounded(before, corrected.part(before.id()).orElseThrow()));
+        }
+        List<Part> parts = new ArrayList<>();
+        List<Part> twins = new ArrayList<>();
+        for (int i = 0; i < apart.parts().size(); i++) {
+            Part first = rounded.get(apart.parts().get(i).id());
+            Part pair = original.part(first.id()).orElseThrow();
+            if (!Pairs.canPart(pair)) {
+                parts.add(first);
+                continue;
+            }
+            i++;
+            Part second = rounded.get(apart.parts().get(i).id());
+            Optional<Part> again = Pairs.together(pair, first, second);
+            parts.add(again.orElse(first));
+            if (again.isEmpty()) {
+                twins.add(second);
+            }
+        }
+        parts.addAll(twins);
+        return original.withParts(parts);
+    }
+
+    private static Part rounded(Part original, Part corrected) {
+        return original.withBody(
                 corrected.shape().equals(original.shape())
                         ? original.shape()
                         : corrected.shape().map(Scaling::rounded),

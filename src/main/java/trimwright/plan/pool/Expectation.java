@@ -6,7 +6,6 @@ import trimwright.boat.pool.Sighting;
 import trimwright.immersion.WaterPlane;
 import trimwright.statics.Condition;
 import trimwright.statics.Equilibrium;
-import trimwright.statics.Flotation;
 import trimwright.statics.RightingCurve;
 import trimwright.statics.RollPeriod;
 
@@ -40,25 +39,19 @@ final class Expectation {
     static Optional<Double> inItsUnit(Sighting sighting, double compared) {
         return switch (sighting.quantity()) {
             case ROLL -> compared > 0 ? Optional.of(1 / Math.sqrt(compared)) : Optional.empty();
+            // She would stand upright.
+            case RESTS_AT -> compared > 0 ? Optional.of(compared) : Optional.empty();
             default -> Optional.of(compared);
-        };
-    }
-
-    /** Whether it is read with the boat wholly under water. */
-    static boolean isSubmerged(Sighting sighting) {
-        return switch (sighting.quantity()) {
-            case HANGING -> true;
-            default -> false;
         };
     }
 
     /**
      * What she would show.
      *
+     * @param rest where she rests; empty when she sinks
      * @return empty when she sinks, or has no such value
      */
-    static Optional<Double> of(Condition condition, Flotation flotation, Sighting sighting) {
-        Optional<Equilibrium> rest = flotation.settled();
+    static Optional<Double> of(Condition condition, Optional<Equilibrium> rest, Sighting sighting) {
         return switch (sighting.quantity()) {
             case WATER_ABOVE -> rest.map(e -> above(e.plane(), sighting.atMm().orElseThrow()));
             case FREEBOARD -> rest.map(e -> freeboard(e.plane(), sighting.atMm().orElseThrow()));
@@ -66,7 +59,7 @@ final class Expectation {
             case TRIM -> rest.map(Equilibrium::trimDeg);
             case HANGING -> Optional.of(-condition.reserveG());
             case RESTS_AT -> restsAt(condition, sighting.value());
-            case ROLL -> RollPeriod.perSecondSquared(condition);
+            case ROLL -> rest.map(e -> RollPeriod.perSecondSquared(condition, e));
         };
     }
 

@@ -1,16 +1,20 @@
 package trimwright.plan.pool;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.exception.ConvergenceException;
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
+import org.apache.commons.math3.exception.TooManyIterationsException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer.Optimum;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresProblem.Evaluation;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.ValueAndJacobianFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
-import org.apache.commons.math3.optim.SimpleVectorValueChecker;
 import org.apache.commons.math3.util.Pair;
 import trimwright.boat.Boat;
 import trimwright.boat.pool.Reading;
@@ -23,22 +27,27 @@ import trimwright.boat.pool.Sighting;
  * @param errors how far every unknown is off, in its standard deviations
  * @param residuals (seen − expected) ∕ error of every sighting with that
  * @param slopes of every sighting over its error, there
+ * @param settled whether the search came to its end; otherwise this is the best that it met, which happens with readings far from any such boat
  */
-record Fit(double[] errors, double[] residuals, double[][] slopes) {
+record Fit(double[] errors, double[] residuals, double[][] slopes, boolean settled) {
 
-    private static final double TOLERANCE = 1e-7;
-    private static final int MOST_STEPS = 50;
+    /** Change of the sum of squares, as a share of it and one, at which the search ends: far below what an error is known by. */
+    private static final double TOLERANCE = 1e-10;
+
+    private static final int MOST_STEPS = 100;
 
     /** Sum of all squares: as many as there are sightings, if all errors are what they are said to be. */
     double chiSquare() {
-        double sum = 0;
-        for (double r : residuals) {
-            sum += r * r;
-        }
-        for (double e : errors) {
-            sum += e * e;
-        }
-        return sum;
+        return squares(residuals) + squares(errors);
+    }
+
+    /** What of it the readings alone bring: large where they speak against each other, and not only against the file. */
+    double ofReadings() {
+        return squares(residuals);
+    }
+
+    private static double squares(double[] values) {
+        return Arrays.stream(values).map(v -> v * v).sum();
     }
 
     /**
@@ -46,78 +55,115 @@ record Fit(double[] errors, double[] residuals, double[][] slopes) {
      */
     static Fit of(Boat boat, List<Unknown> unknowns, List<Reading> readings) {
         Model model = new Model(boat, unknowns, readings);
-        Optimum optimum = new LevenbergMarquardtOptimizer()
-                .optimize(new LeastSquaresBuilder()
-                        .model(model)
-                        .target(model.target())
-                        .start(new double[unknowns.size()])
-                        .lazyEvaluation(true)
-                        .checkerPair(new SimpleVectorValueChecker(TOLERANCE, TOLERANCE))
-                        .maxEvaluations(MOST_STEPS)
-                        .maxIterations(MOST_STEPS)
-                        .build());
-        double[] errors = optimum.getPoint().toArray();
-        int sightings = model.errors.length;
-        double[] residuals = optimum.getResiduals().getSubVector(0, sightings).toArray();
-        double[][] slopes = optimum.getJacobian()
-                .getSubMatrix(0, sightings - 1, 0, unknowns.size() - 1)
-                .getData();
-        return new Fit(errors, residuals, slopes);
+        double[] start = Start.of(boat, unknowns, readings);
+        boolean settled = true;
+        try {
+            new LevenbergMarquardtOptimizer()
+                    .optimize(new LeastSquaresBuilder()
+                            .model(model)
+                            .target(model.target())
+                            .start(start)
+                            .lazyEvaluation(true)
+                            .checker((n, before, now) -> isSame(before, now))
+                            .maxEvaluations(MOST_STEPS)
+                            .maxIterations(MOST_STEPS)
+                            .build());
+        } catch (ConvergenceException e) {
+            // No step can better it by more than rounding: that is an end too.
+        } catch (TooManyEvaluationsException | TooManyIterationsException e) {
+            settled = false;
+        }
+        return model.best(settled);
+    }
+
+    private static boolean isSame(Evaluation before, Evaluation now) {
+        double was = before.getCost() * before.getCost();
+        double is = now.getCost() * now.getCost();
+        return Math.abs(was - is) <= TOLERANCE * (1 + is);
     }
 
     /** All sightings over their errors, then all unknowns in their own. */
     private static final class Model implements ValueAndJacobianFunction {
 
+        /** What a boat is given to show, in standard deviations, where nothing could be read of her: no step leads there. */
+        private static final double FAR = 1e6;
+
         private final Boat boat;
         private final List<Unknown> unknowns;
         private final List<Reading> readings;
         private final double[] errors;
+        private final double[] seen;
+        private double[] lastOff;
+        private Optional<List<Sensitivity>> last = Optional.empty();
+        private double[] bestOff;
+        private double leastSquares = Double.POSITIVE_INFINITY;
 
         Model(Boat boat, List<Unknown> unknowns, List<Reading> readings) {
             this.boat = boat;
             this.unknowns = unknowns;
             this.readings = readings;
-            errors = readings.stream()
-                    .flatMap(r -> r.seen().stream())
-                    .mapToDouble(Expectation::error)
+            List<Sighting> all =
+                    readings.stream().flatMap(r -> r.seen().stream()).toList();
+            errors = all.stream().mapToDouble(Expectation::error).toArray();
+            seen = all.stream()
+                    .mapToDouble(s -> Expectation.seen(s) / Expectation.error(s))
                     .toArray();
         }
 
         double[] target() {
-            double[] target = new double[errors.length + unknowns.size()];
-            int i = 0;
-            for (Reading reading : readings) {
-                for (Sighting sighting : reading.seen()) {
-                    target[i] = Expectation.seen(sighting) / errors[i];
-                    i++;
+            return Arrays.copyOf(seen, seen.length + unknowns.size());
+        }
+
+        /** The readings of the boat with this off; empty where one could not be read. Slopes are asked for where values were. */
+        private Optional<List<Sensitivity>> at(double[] off) {
+            if (!Arrays.equals(off, lastOff)) {
+                lastOff = off.clone();
+                Boat corrected = Corrections.applied(boat, unknowns, off);
+                List<Sensitivity> all = new ArrayList<>();
+                for (Reading reading : readings) {
+                    Sensitivity.of(corrected, reading).ifPresent(all::add);
                 }
+                last = all.size() == readings.size() ? Optional.of(all) : Optional.empty();
             }
-            return target;
+            return last;
         }
 
-        private List<Sensitivity> at(double[] off) {
-            Boat corrected = Corrections.applied(boat, unknowns, off);
-            return readings.stream().map(r -> Sensitivity.of(corrected, r)).toList();
-        }
-
-        @Override
-        public RealVector computeValue(double[] off) {
-            double[] values = new double[errors.length + off.length];
+        private double[] shown(double[] off) {
+            double[] values = new double[seen.length];
+            Optional<List<Sensitivity>> there = at(off);
+            if (there.isEmpty()) {
+                Arrays.setAll(values, i -> seen[i] + FAR);
+                return values;
+            }
             int i = 0;
-            for (Sensitivity reading : at(off)) {
+            for (Sensitivity reading : there.get()) {
                 for (double expected : reading.expected()) {
                     values[i] = expected / errors[i];
                     i++;
                 }
             }
-            System.arraycopy(off, 0, values, errors.length, off.length);
-            return new ArrayRealVector(values, false);
+            return values;
         }
 
         @Override
-        public RealMatrix computeJacobian(double[] off) {
+        public RealVector computeValue(double[] off) {
+            double[] shown = shown(off);
+            double squares = squares(off);
+            for (int i = 0; i < shown.length; i++) {
+                squares += (seen[i] - shown[i]) * (seen[i] - shown[i]);
+            }
+            if (squares < leastSquares) {
+                leastSquares = squares;
+                bestOff = off.clone();
+            }
+            double[] values = Arrays.copyOf(shown, shown.length + off.length);
+            System.arraycopy(off, 0, values, shown.length, off.length);
+            return new ArrayRealVector(values, false);
+        }
+
+        private double[][] slopes(double[] off) {
             List<double[]> rows = new ArrayList<>();
-            for (Sensitivity reading : at(off)) {
+            for (Sensitivity reading : at(off).orElseThrow()) {
                 for (double[] row : reading.slopes(unknowns)) {
                     double error = errors[rows.size()];
                     for (int k = 0; k < row.length; k++) {
@@ -126,18 +172,31 @@ record Fit(double[] errors, double[] residuals, double[][] slopes) {
                     rows.add(row);
                 }
             }
+            return rows.toArray(double[][]::new);
+        }
+
+        @Override
+        public RealMatrix computeJacobian(double[] off) {
+            double[][] slopes = slopes(off);
+            double[][] rows = Arrays.copyOf(slopes, slopes.length + off.length);
             for (int k = 0; k < off.length; k++) {
-                double[] row = new double[off.length];
-                row[k] = 1;
-                rows.add(row);
+                rows[slopes.length + k] = new double[off.length];
+                rows[slopes.length + k][k] = 1;
             }
-            return new Array2DRowRealMatrix(rows.toArray(double[][]::new), false);
+            return new Array2DRowRealMatrix(rows, false);
         }
 
         @Override
         public Pair<RealVector, RealMatrix> value(RealVector point) {
             double[] off = point.toArray();
             return Pair.create(computeValue(off), computeJacobian(off));
+        }
+
+        Fit best(boolean settled) {
+            double[] shown = shown(bestOff);
+            double[] residuals = new double[seen.length];
+            Arrays.setAll(residuals, i -> seen[i] - shown[i]);
+            return new Fit(bestOff, residuals, slopes(bestOff), settled);
         }
     }
 }

@@ -16,6 +16,10 @@ record Load(double massG, Vector3D momentGmm) {
         return new Load(massG, centreMm.scalarMultiply(massG));
     }
 
+    Load negated() {
+        return new Load(-massG, momentGmm.negate());
+    }
+
     Load plus(Load other) {
         return new Load(massG + other.massG, momentGmm.add(other.momentGmm));
     }

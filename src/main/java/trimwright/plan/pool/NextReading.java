@@ -15,7 +15,6 @@ import trimwright.boat.pool.Quantity;
 import trimwright.boat.pool.Reading;
 import trimwright.boat.pool.Sighting;
 import trimwright.boat.pool.WeightMoved;
-import trimwright.finding.UnusableInputException;
 import trimwright.statics.Condition;
 
 /**
@@ -90,12 +89,11 @@ public record NextReading(Kind kind, double massG, double wayMm, double effort, 
 
     /** The rows that a reading would add; empty where nothing of the kind can be read of this boat. */
     private static Optional<double[][]> rows(Boat boat, Reading reading, List<Unknown> unknowns) {
-        double[][] rows;
-        try {
-            rows = Sensitivity.of(boat, reading).slopes(unknowns);
-        } catch (UnusableInputException e) {
+        Optional<Sensitivity> there = Sensitivity.of(boat, reading);
+        if (there.isEmpty()) {
             return Optional.empty();
         }
+        double[][] rows = there.get().slopes(unknowns);
         for (int i = 0; i < rows.length; i++) {
             double error = Expectation.error(reading.seen().get(i));
             for (int k = 0; k < rows[i].length; k++) {

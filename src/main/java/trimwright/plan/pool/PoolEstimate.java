@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
 import trimwright.boat.pool.PoolTest;
@@ -14,7 +13,6 @@ import trimwright.boat.pool.Reading;
 import trimwright.boat.pool.Sighting;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
-import trimwright.finding.Place;
 import trimwright.statics.Condition;
 
 /**
@@ -41,10 +39,6 @@ public record PoolEstimate(
         List<NextReading> next,
         List<Finding> findings) {
 
-    /** Studentised residual from which a reading is named. */
-    private static final double OUTLIER = 3;
-    /** Chance below which the readings contradict each other. */
-    private static final double CONTRADICTION = 0.01;
     /** Share of what was unknown before from which a figure counts as still unknown. */
     private static final double STILL_UNKNOWN = 0.8;
 
@@ -81,7 +75,7 @@ public record PoolEstimate(
     /**
      * A reading against what the corrected boat would show.
      *
-     * @param before what the boat of the file would show; empty where there is no such value
+     * @param before what the boat of the file would show; empty where there is no such value, as where she would sink
      * @param after what the corrected boat would show
      * @param timesItsError how far it is off, over the error that is left of it
      */
@@ -104,24 +98,33 @@ public record PoolEstimate(
      * @throws trimwright.finding.UnusableInputException when in the state of a reading nothing of the kind could be read
      */
     public static PoolEstimate of(Boat boat, PoolTest test) {
-        List<Unknown> unknowns = Unknown.of(boat);
-        Fit fit = Fit.of(boat, unknowns, test.readings());
-        Boat corrected = Corrections.applied(boat, unknowns, fit.errors());
+        Boat apart = Pairs.apart(boat);
+        List<Unknown> unknowns = Unknown.of(apart);
+        Fit fit = Fit.of(apart, unknowns, test.readings());
+        Boat corrected = Corrections.applied(apart, unknowns, fit.errors());
         Posterior posterior = Posterior.of(fit.slopes(), unknowns.size());
         double[][] slopes = Slopes.ofFigures(corrected, unknowns);
-        Map<Figure, Known> figures = figures(boat, corrected, slopes, posterior);
-        List<Compared> sightings = compared(boat, corrected, test.readings(), fit, posterior);
-        double chance = 1 - new ChiSquaredDistribution(sightings.size()).cumulativeProbability(fit.chiSquare());
+        List<Compared> sightings = compared(apart, corrected, test.readings(), fit, posterior);
         return new PoolEstimate(
                 corrected,
                 parts(unknowns, fit, posterior),
-                figures,
+                figures(apart, corrected, slopes, posterior),
                 sightings,
                 fit.chiSquare(),
-                chance,
+                Disagreements.chance(fit.chiSquare(), sightings.size()),
                 Inclining.of(corrected, test.readings()),
                 NextReading.of(corrected, unknowns, fit.slopes(), slopes),
-                findings(sightings, fit.chiSquare(), chance));
+                Disagreements.of(apart, unknowns, test.readings(), fit, sightings));
+    }
+
+    /** Whether the readings speak against each other, so that nothing should be changed by them. */
+    public boolean isContradictory() {
+        return findings.stream().anyMatch(f -> f.code() == Code.POOL_CONTRADICTION);
+    }
+
+    /** Whether the readings fit together neither with the boat file nor, perhaps, with each other. */
+    public boolean isDoubtful() {
+        return isContradictory() || findings.stream().anyMatch(f -> f.code() == Code.POOL_FILE_OFF);
     }
 
     private static Map<Figure, Known> figures(Boat boat, Boat corrected, double[][] slopes, Posterior posterior) {
@@ -142,18 +145,22 @@ public record PoolEstimate(
             Boat boat, Boat corrected, List<Reading> readings, Fit fit, Posterior posterior) {
         List<Compared> all = new ArrayList<>();
         for (Reading reading : readings) {
-            double[] before = Sensitivity.of(boat, reading).expected();
-            double[] after = Sensitivity.of(corrected, reading).expected();
-            for (int i = 0; i < before.length; i++) {
+            Optional<double[]> before = Sensitivity.of(boat, reading).map(Sensitivity::expected);
+            double[] after = Sensitivity.of(corrected, reading).orElseThrow().expected();
+            for (int i = 0; i < after.length; i++) {
+                int at = i;
                 Sighting sighting = reading.seen().get(i);
                 int row = all.size();
-                double left = 1 - posterior.variance(fit.slopes()[row]);
+                double times = fit.residuals()[row] / Math.sqrt(1 - posterior.variance(fit.slopes()[row]));
+                // One reading can bring no more than all there is; where slopes change fast, as at the brink of
+                // sinking, it would seem to.
+                double most = Math.sqrt(fit.chiSquare());
                 all.add(new Compared(
                         reading.id(),
                         sighting,
-                        Expectation.inItsUnit(sighting, before[i]),
+                        before.flatMap(b -> Expectation.inItsUnit(sighting, b[at])),
                         Expectation.inItsUnit(sighting, after[i]),
-                        fit.residuals()[row] / Math.sqrt(left)));
+                        Double.isNaN(times) ? most : Math.max(-most, Math.min(most, times))));
             }
         }
         return all;
@@ -189,38 +196,5 @@ public record PoolEstimate(
         });
         parts.sort(Comparator.comparingDouble(PartOff::suspicion).reversed());
         return parts;
-    }
-
-    private static List<Finding> findings(List<Compared> sightings, double chiSquare, double chance) {
-        List<Finding> findings = new ArrayList<>();
-        if (chance < CONTRADICTION) {
-            findings.add(Finding.of(
-                    Code.POOL_CONTRADICTION,
-                    new Place.Whole(),
-                    "chiSquare",
-                    toATenth(chiSquare),
-                    "count",
-                    sightings.size(),
-                    "chancePercent",
-                    100 * chance));
-        }
-        for (Compared compared : sightings) {
-            if (Math.abs(compared.timesItsError()) > OUTLIER) {
-                findings.add(Finding.of(
-                        Code.POOL_OUTLIER,
-                        new Place.Whole(),
-                        "reading",
-                        compared.reading(),
-                        "quantity",
-                        compared.sighting().quantity().key(),
-                        "times",
-                        toATenth(Math.abs(compared.timesItsError()))));
-            }
-        }
-        return findings;
-    }
-
-    private static double toATenth(double value) {
-        return Math.rint(10 * value) / 10;
     }
 }

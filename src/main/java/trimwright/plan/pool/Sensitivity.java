@@ -1,115 +1,108 @@
 package trimwright.plan.pool;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
+import trimwright.boat.pool.Quantity;
 import trimwright.boat.pool.Reading;
 import trimwright.boat.pool.Sighting;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
-import trimwright.finding.UnusableInputException;
 import trimwright.immersion.WaterPlane;
 import trimwright.statics.Condition;
 import trimwright.statics.Equilibrium;
 import trimwright.statics.Flotation;
 
 /**
- * What a boat would show in the state of one reading, and how that changes with a load laid on her: by central differences over a mass and
- * its three moments, since whatever is off about a part acts, to first order, as such a load.
+ * What a boat would show in the state of one reading, and how that changes with what is off: since whatever is off about a part acts, to first order, as
+ * a load laid on her, by differences over a mass and its three moments.
  */
 final class Sensitivity {
-
-    /** Load of the differences as a share of the weight; its moments with the boat's length. */
-    private static final double SHARE = 1e-4;
 
     private final Reading reading;
     private final Condition condition;
     private final Optional<WaterPlane> water;
-    private final List<Double> expected;
-    private final double loadG;
-    private final double loadGmm;
+    private final double[] expected;
 
-    private Sensitivity(Reading reading, Condition condition, Flotation flotation) {
+    private Sensitivity(Reading reading, Condition condition, Optional<WaterPlane> water, double[] expected) {
         this.reading = reading;
         this.condition = condition;
-        water = flotation.settled().map(Equilibrium::plane);
-        expected = expected(condition);
-        loadG = SHARE * condition.massG();
-        loadGmm = loadG * condition.lengthMm();
+        this.water = water;
+        this.expected = expected;
+    }
+
+    /** Puts a boat into the state of a reading; empty when nothing of the kind could be read there ({@link #against} says why). */
+    static Optional<Sensitivity> of(Boat boat, Reading reading) {
+        Condition condition = Scene.of(boat, reading);
+        Optional<Equilibrium> rest = Flotation.rest(condition);
+        double[] expected = expected(reading, condition, rest);
+        for (int i = 0; i < expected.length; i++) {
+            if (hangs(reading.seen().get(i)) == rest.isPresent() || Double.isNaN(expected[i])) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new Sensitivity(reading, condition, rest.map(Equilibrium::plane), expected));
     }
 
     /**
-     * Puts a boat into the state of a reading.
+     * Why nothing of the kind could be read.
      *
-     * @throws UnusableInputException when nothing of the kind could be read there: she sinks, or does not hang
+     * @param errorG how far the boat's weight against her lift may be off by her margins
      */
-    static Sensitivity of(Boat boat, Reading reading) {
+    static Finding against(Boat boat, Reading reading, double errorG) {
         Condition condition = Scene.of(boat, reading);
-        Flotation flotation = Flotation.settling(condition);
+        boolean floats = condition.reserveG() > 0;
         for (Sighting sighting : reading.seen()) {
-            boolean hangs = Expectation.isSubmerged(sighting);
-            if (!hangs && flotation.settled().isEmpty()) {
-                throw unusable(Code.POOL_READING_SINKS, reading, "deficitG", -condition.reserveG());
+            if (hangs(sighting) && floats) {
+                return finding(Code.POOL_NOTHING_HANGS, reading, "liftG", condition.reserveG(), errorG);
             }
-            if (hangs && flotation.settled().isPresent()) {
-                throw unusable(Code.POOL_NOTHING_HANGS, reading, "liftG", condition.reserveG());
+            if (!hangs(sighting) && !floats) {
+                return finding(Code.POOL_READING_SINKS, reading, "deficitG", -condition.reserveG(), errorG);
             }
         }
-        return new Sensitivity(reading, condition, flotation);
+        double list = reading.seen().stream()
+                .filter(s -> s.quantity() == Quantity.RESTS_AT)
+                .mapToDouble(Sighting::value)
+                .max()
+                .orElseThrow();
+        return finding(Code.POOL_NO_LEVER, reading, "foundDeg", list, errorG);
     }
 
-    private static UnusableInputException unusable(Code code, Reading reading, String name, double value) {
-        return new UnusableInputException(Finding.of(code, new Place.Whole(), "reading", reading.id(), name, value));
+    private static Finding finding(Code code, Reading reading, String name, double value, double errorG) {
+        return Finding.of(code, new Place.Whole(), "reading", reading.id(), name, value, "marginG", errorG);
+    }
+
+    static boolean hangs(Sighting sighting) {
+        return sighting.quantity() == Quantity.HANGING;
     }
 
     /** What she would show, sighting by sighting, in the terms that are compared. */
     double[] expected() {
-        return expected.stream().mapToDouble(Double::doubleValue).toArray();
+        return expected.clone();
     }
 
-    private List<Double> expected(Condition loaded) {
-        Flotation flotation = Flotation.settling(loaded);
-        List<Double> values = new ArrayList<>();
-        for (Sighting sighting : reading.seen()) {
-            values.add(Expectation.of(loaded, flotation, sighting).orElse(Double.NaN));
-        }
-        return values;
+    private static double[] expected(Reading reading, Condition condition, Optional<Equilibrium> rest) {
+        return reading.seen().stream()
+                .mapToDouble(s -> Expectation.of(condition, rest, s).orElse(Double.NaN))
+                .toArray();
     }
 
     /** How every sighting changes with one standard deviation of every unknown: one row for each sighting. */
     double[][] slopes(List<Unknown> unknowns) {
-        double[][] byLoad = {
-            difference(new Load(loadG, Vector3D.ZERO), loadG),
-            difference(new Load(0, new Vector3D(loadGmm, 0, 0)), loadGmm),
-            difference(new Load(0, new Vector3D(0, loadGmm, 0)), loadGmm),
-            difference(new Load(0, new Vector3D(0, 0, loadGmm)), loadGmm)
-        };
-        double[][] slopes = new double[reading.seen().size()][unknowns.size()];
+        LoadSlopes byLoad = LoadSlopes.of(condition, expected, loaded -> expected(reading, loaded, rest(loaded)));
+        double[][] slopes = new double[expected.length][unknowns.size()];
         for (int k = 0; k < unknowns.size(); k++) {
             Unknown unknown = unknowns.get(k);
-            Load load = unknown.load(condition.densityGPerMm3(), water);
+            double[] change = byLoad.under(unknown.load(condition.densityGPerMm3(), water));
             for (int i = 0; i < slopes.length; i++) {
-                slopes[i][k] = unknown.error()
-                        * (byLoad[0][i] * load.massG()
-                                + byLoad[1][i] * load.momentGmm().getX()
-                                + byLoad[2][i] * load.momentGmm().getY()
-                                + byLoad[3][i] * load.momentGmm().getZ());
+                slopes[i][k] = unknown.error() * change[i];
             }
         }
         return slopes;
     }
 
-    private double[] difference(Load load, double size) {
-        Load less = new Load(-load.massG(), load.momentGmm().negate());
-        List<Double> more = expected(Scene.loaded(condition, load));
-        List<Double> fewer = expected(Scene.loaded(condition, less));
-        double[] slopes = new double[more.size()];
-        for (int i = 0; i < slopes.length; i++) {
-            slopes[i] = (more.get(i) - fewer.get(i)) / (2 * size);
-        }
-        return slopes;
+    private Optional<Equilibrium> rest(Condition loaded) {
+        return water.flatMap(plane -> Flotation.rest(loaded, plane));
     }
 }

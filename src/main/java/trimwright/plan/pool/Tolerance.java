@@ -16,7 +16,10 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import trimwright.boat.Boat;
 import trimwright.boat.PaintedLine;
 import trimwright.immersion.Immersion;
+import trimwright.immersion.WaterPlane;
 import trimwright.statics.Condition;
+import trimwright.statics.Equilibrium;
+import trimwright.statics.Flotation;
 
 /**
  * How far a boat may be off before she gets wet: many boats with errors drawn from the margins of their parts, each floated and dived. Draw i
@@ -73,12 +76,16 @@ public record Tolerance(
      * @param seed what the draws begin from
      */
     public static Tolerance of(Boat boat, int draws, long seed) {
-        List<Unknown> unknowns = Unknown.of(boat);
+        Boat apart = Pairs.apart(boat);
+        List<Unknown> unknowns = Unknown.of(apart);
+        Condition empty = Condition.of(apart).withAllTanksAt(0);
+        Optional<Equilibrium> rest = Flotation.rest(empty);
+        Optional<WaterPlane> near = rest.map(Equilibrium::plane);
         List<Draw> all = IntStream.range(0, draws)
                 .parallel()
-                .mapToObj(i -> draw(boat, unknowns, seed, i))
+                .mapToObj(i -> draw(Corrections.applied(apart, unknowns, errors(unknowns.size(), seed, i)), near))
                 .toList();
-        double[] asGiven = Figure.all(Condition.of(boat));
+        double[] asGiven = Figure.all(empty, rest);
         Map<Figure, Spread> spreads = new EnumMap<>(Figure.class);
         for (Figure figure : Figure.values()) {
             double[] values = values(all, figure);
@@ -98,20 +105,24 @@ public record Tolerance(
                 byFigure.isEmpty() ? Optional.empty() : Optional.of(share(all, d -> aims.areMet(d.figures()))),
                 byFigure,
                 share(all, d -> Double.isNaN(d.figures()[Figure.LIST.ordinal()])),
-                causes(boat, unknowns),
+                causes(apart, unknowns),
                 inHand(all));
     }
 
-    private static Draw draw(Boat boat, List<Unknown> unknowns, long seed, int i) {
+    private static double[] errors(int count, long seed, int i) {
         SplittableRandom random = new SplittableRandom(new SplittableRandom(seed).nextLong() + i * 0x9E3779B97F4A7C15L);
-        double[] errors = new double[unknowns.size()];
+        double[] errors = new double[count];
         for (int k = 0; k < errors.length; k++) {
             errors[k] = random.nextGaussian();
         }
-        Boat drawn = Corrections.applied(boat, unknowns, errors);
-        Condition condition = Condition.of(drawn);
-        return new Draw(
-                Figure.all(condition), drawn.paintedLine().map(line -> lacking(condition.withAllTanksAt(0), line)));
+        return errors;
+    }
+
+    /** @param near where the boat of the file rests, if she does: others rest near by, so that few steps lead there */
+    private static Draw draw(Boat drawn, Optional<WaterPlane> near) {
+        Condition empty = Condition.of(drawn).withAllTanksAt(0);
+        Optional<Equilibrium> rest = near.isPresent() ? Flotation.rest(empty, near.get()) : Flotation.rest(empty);
+        return new Draw(Figure.all(empty, rest), drawn.paintedLine().map(line -> lacking(empty, line)));
     }
 
     /** Mass that the boat lacks on her line (x), its moment along about B (y) and across (z). */

@@ -15,7 +15,8 @@ import trimwright.immersion.Immersion;
 import trimwright.immersion.WaterPlane;
 
 /**
- * Something about a part that may be off. Both pieces of a mirrored part are off alike, and not to one side.
+ * Something about a part that may be off. The two pieces of a pair are parts of their own ({@link Pairs}); of a pair that could not be taken apart
+ * both are off alike, and not to one side.
  *
  * @param part id of the part
  * @param what what may be off

@@ -20,6 +20,7 @@ import trimwright.boat.pool.Reading;
 import trimwright.boat.pool.Sighting;
 import trimwright.boat.pool.WeightMoved;
 import trimwright.statics.Condition;
+import trimwright.statics.Equilibrium;
 import trimwright.statics.Flotation;
 
 /** A box boat with a tank, lead, foam and a battery, and what would be read of her. */
@@ -108,11 +109,10 @@ final class PoolBoats {
         List<Reading> seen = new ArrayList<>();
         for (Reading reading : plan) {
             Condition condition = Scene.of(truth, reading);
-            Flotation flotation = Flotation.settling(condition);
+            Optional<Equilibrium> rest = Flotation.rest(condition);
             List<Sighting> sightings = new ArrayList<>();
             for (Sighting s : reading.seen()) {
-                double value =
-                        Expectation.of(condition, flotation, s).orElseThrow() + s.error() * random.nextGaussian();
+                double value = Expectation.of(condition, rest, s).orElseThrow() + s.error() * random.nextGaussian();
                 sightings.add(new Sighting(s.quantity(), value, s.error(), s.atMm()));
             }
             seen.add(new Reading(

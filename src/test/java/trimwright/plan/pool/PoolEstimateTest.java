@@ -101,7 +101,7 @@ class PoolEstimateTest {
     void oneStraightReadingInClosedForm() {
         Boat boat = PoolBoats.boat();
         Reading dived = PoolBoats.plan().get(2);
-        double expected = Sensitivity.of(boat, dived).expected()[0];
+        double expected = Sensitivity.of(boat, dived).orElseThrow().expected()[0];
         Reading seen = new Reading(
                 dived.id(),
                 dived.fills(),
@@ -156,7 +156,7 @@ class PoolEstimateTest {
                     List.of(),
                     List.of(new WeightMoved(20, new Vector3D(0, -way, 0))),
                     PoolBoats.of(Quantity.LIST, 0));
-            double list = Sensitivity.of(boat, r).expected()[0];
+            double list = Sensitivity.of(boat, r).orElseThrow().expected()[0];
             readings.add(PoolBoats.reading(r.id(), 0, List.of(), r.moved(), PoolBoats.of(Quantity.LIST, list)));
         }
         Inclining inclining = Inclining.of(boat, readings).orElseThrow();
@@ -219,7 +219,7 @@ class PoolEstimateTest {
         assertTrue(loll > 3 && loll < 20, "she lolls by " + loll);
         Reading exact = PoolBoats.reading(
                 "top weight", 0, top.added(), List.of(), new Sighting(Quantity.RESTS_AT, loll, 0.1, Optional.empty()));
-        assertEquals(loll, Sensitivity.of(boat, exact).expected()[0], 1e-4);
+        assertEquals(loll, Sensitivity.of(boat, exact).orElseThrow().expected()[0], 1e-4);
         PoolEstimate same = estimate(boat, List.of(exact));
         assertEquals(0, same.chiSquare(), 1e-6);
         // A larger list is a higher G.
@@ -251,5 +251,87 @@ class PoolEstimateTest {
         UnusableInputException refused =
                 assertThrows(UnusableInputException.class, () -> estimate(boat, List.of(sinking)));
         assertEquals(Code.POOL_READING_SINKS, refused.findings().get(0).code());
+    }
+
+    /** Two heights at the wrong ends: neither is right alone, both fit when interchanged. */
+    @Test
+    void interchangedEndsAreNoticed() {
+        Boat boat = PoolBoats.boat();
+        Reading first = PoolBoats.seenOf(boat, PoolBoats.plan(), new Random(8)).get(0);
+        Vector3D bow = boat.paintedLine().orElseThrow().foremostMm();
+        Vector3D stern = boat.paintedLine().orElseThrow().aftmostMm();
+        // 200 g moved ahead by 100 mm trims her by the bow by some 4 mm at either end.
+        Reading trimmed = PoolBoats.reading(
+                "trimmed",
+                0,
+                List.of(),
+                List.of(new WeightMoved(200, new Vector3D(100, 0, 0))),
+                PoolBoats.at(Quantity.WATER_ABOVE, 0, bow),
+                PoolBoats.at(Quantity.WATER_ABOVE, 0, stern));
+        double[] shown = Sensitivity.of(boat, trimmed).orElseThrow().expected();
+        assertTrue(shown[0] > 2 && shown[1] < -2, shown[0] + " " + shown[1]);
+        Reading wrong = trimmed.withSeen(List.of(
+                PoolBoats.at(Quantity.WATER_ABOVE, shown[1], bow),
+                PoolBoats.at(Quantity.WATER_ABOVE, shown[0], stern)));
+        PoolEstimate found = estimate(boat, List.of(first, wrong));
+        assertTrue(
+                found.findings().stream()
+                        .anyMatch(f ->
+                                f.code() == Code.POOL_MIXED_UP && f.values().get("meant") == MixUp.AT_THE_OTHER_END),
+                found.findings().toString());
+    }
+
+    /**
+     * The file has her sink by 2 g in a state in which she was seen afloat: its margins of √(6 + …) g allow that, so the reading counts. A boat that is
+     * said to sink by ten times as much is refused.
+     */
+    @Test
+    void aBoatThatWouldSinkByLessThanHerMarginsIsFloated() {
+        Boat boat = PoolBoats.boat();
+        double reserve = Condition.of(boat).withAllTanksAt(1).reserveG();
+        Vector3D top = new Vector3D(250, 0, 100);
+        for (double beyond : new double[] {2, 40}) {
+            Reading dived = PoolBoats.reading(
+                    "dived",
+                    1,
+                    List.of(new KnownWeight(reserve + beyond, new Vector3D(250, 0, 30), Optional.empty())),
+                    List.of(),
+                    PoolBoats.at(Quantity.FREEBOARD, 5, top));
+            if (beyond > 10) {
+                assertThrows(UnusableInputException.class, () -> estimate(boat, List.of(dived)));
+                continue;
+            }
+            PoolEstimate found = estimate(boat, List.of(dived));
+            PoolEstimate.Compared tower = found.sightings().get(0);
+            assertEquals(Optional.empty(), tower.before(), "the boat of the file shows nothing: she sinks");
+            // 5 mm of a tower of 60 × 20 mm are 6 g, 8 with what is missing; her margins draw her back by 0.6² ∕ (0.6²
+            // + 7.5) of it, 0.4 g or 0.3 mm.
+            assertEquals(5, tower.after().orElseThrow(), 0.8);
+            PoolEstimate.Known residual = found.figures().get(Figure.RESIDUAL);
+            double out = Scene.of(found.corrected(), dived).reserveG();
+            assertTrue(out > 0, "the corrected boat floats there");
+            assertEquals(beyond + out, residual.after() - residual.before(), 1e-6);
+        }
+    }
+
+    /** Numbers far from any boat end in words, not in a failure of the search. */
+    @Test
+    void absurdReadingsAreAnswered() {
+        Boat boat = PoolBoats.boat();
+        Vector3D bow = boat.paintedLine().orElseThrow().foremostMm();
+        Vector3D stern = boat.paintedLine().orElseThrow().aftmostMm();
+        for (double mm : new double[] {15, 40, 400}) {
+            Reading absurd = PoolBoats.reading(
+                    "absurd",
+                    0,
+                    List.of(),
+                    List.of(),
+                    PoolBoats.at(Quantity.WATER_ABOVE, mm, bow),
+                    PoolBoats.at(Quantity.WATER_ABOVE, -mm, stern),
+                    PoolBoats.of(Quantity.LIST, 170));
+            PoolEstimate found = estimate(boat, List.of(absurd));
+            assertTrue(found.isContradictory(), found.findings().toString());
+            assertTrue(found.findings().stream().anyMatch(f -> f.code() == Code.POOL_LARGE_ANGLE));
+        }
     }
 }

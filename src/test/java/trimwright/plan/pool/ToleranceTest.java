@@ -1,15 +1,22 @@
 package trimwright.plan.pool;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.Boat;
+import trimwright.boat.Kind;
+import trimwright.boat.Margins;
+import trimwright.boat.Part;
 import trimwright.boat.Targets;
+import trimwright.statics.Condition;
 
 class ToleranceTest {
 
@@ -52,7 +59,7 @@ class ToleranceTest {
     }
 
     private static double residual() {
-        return Figure.all(trimwright.statics.Condition.of(PoolBoats.boat()))[Figure.RESIDUAL.ordinal()];
+        return Figure.all(Condition.of(PoolBoats.boat()))[Figure.RESIDUAL.ordinal()];
     }
 
     @Test
@@ -66,5 +73,47 @@ class ToleranceTest {
         assertNotEquals(one.spreads(), Tolerance.of(boat, 200, 43).spreads());
         assertTrue(one.within().isEmpty());
         assertEquals(List.of(), List.copyOf(one.withinByFigure().keySet()));
+    }
+
+    /**
+     * Two pieces at ± 35 mm, each ± 1 g and ± 1 mm on its own: G lies to one side by √(2 (35² + 90²)) ∕ W for 90 g each, in closed form; off alike she could not
+     * list at all.
+     */
+    @Test
+    void aPairListsHer() {
+        Boat boat = PoolBoats.boat();
+        Margins none = new Margins(Optional.of(0.0), Optional.of(0.0), Optional.of(0.0));
+        List<Part> parts = new ArrayList<>();
+        boat.parts().stream()
+                .map(p -> p.withMargins(none).withFill(0))
+                .filter(p -> !p.id().equals("battery"))
+                .forEach(parts::add);
+        Part pair = new Part(
+                "pair",
+                Kind.FITTING,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(90.0),
+                Optional.empty(),
+                Optional.of(new Vector3D(330, 35, 15)),
+                Optional.of("box"),
+                true,
+                0);
+        parts.add(pair);
+        Tolerance t = Tolerance.of(boat.withParts(parts), 4000, 3);
+        double weight = Condition.of(boat.withParts(parts)).dryMassG();
+        double toPort = Math.sqrt(2 * (35.0 * 35 + 90.0 * 90)) / weight;
+        assertEquals(toPort, t.spreads().get(Figure.G_TO_PORT).error(), 4 * toPort / Math.sqrt(2 * 4000));
+        assertEquals(Math.sqrt(2), t.spreads().get(Figure.MASS).error(), 4 * Math.sqrt(2) / Math.sqrt(2 * 4000));
+        // In the file she is one pair again where both pieces are corrected alike, otherwise two parts.
+        Boat apart = Pairs.apart(boat.withParts(parts));
+        assertEquals(boat.withParts(parts), Corrections.rounded(boat.withParts(parts), apart));
+        Part heavier = apart.part("pair twin").orElseThrow();
+        assertEquals(-35, heavier.givenCentreMm().orElseThrow().getY());
+        List<Part> off = new ArrayList<>(apart.parts());
+        off.set(off.indexOf(heavier), heavier.withBody(heavier.shape(), Optional.of(92.0), heavier.givenCentreMm()));
+        Boat written = Corrections.rounded(boat.withParts(parts), apart.withParts(off));
+        assertFalse(written.part("pair").orElseThrow().mirror());
+        assertEquals(Optional.of(92.0), written.part("pair twin").orElseThrow().weighedMassG());
     }
 }
