@@ -34,7 +34,7 @@ public final class FitCheck {
 
     private final Boat boat;
     private final List<Body> bodies = new ArrayList<>();
-    private final HullInside hull = new HullInside();
+    private final HullInside hull;
     private final List<Finding> findings = new ArrayList<>();
 
     /** A physical piece that takes up room. */
@@ -49,13 +49,10 @@ public final class FitCheck {
     private FitCheck(Boat boat, Predicate<Part> asked) {
         this.boat = boat;
         this.asked = asked;
+        hull = HullInside.of(boat);
         for (Part part : boat.parts()) {
             for (Shape shape : shapes(part)) {
-                HullBuild build = part.build().orElse(null);
-                if (build != null && part.inside().isEmpty()) {
-                    hull.add(build, (MeshShape) shape);
-                }
-                if (!(build instanceof HullBuild.Skin)) {
+                if (!(part.build().orElse(null) instanceof HullBuild.Skin)) {
                     bodies.add(new Body(part, shape));
                 }
             }

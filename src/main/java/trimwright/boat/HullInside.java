@@ -22,8 +22,27 @@ final class HullInside {
     private final List<MeshShape> open = new ArrayList<>();
     private final List<Bounds> printed = new ArrayList<>();
 
-    /** Adds a piece of the hull. */
-    void add(HullBuild build, MeshShape shape) {
+    /** What the hulls of a boat enclose; those that stand in another part are none of her outside. */
+    static HullInside of(Boat boat) {
+        HullInside hull = new HullInside();
+        for (Part part : boat.parts()) {
+            if (part.build().isPresent() && part.inside().isEmpty()) {
+                MeshShape shape = (MeshShape) part.shape().orElseThrow();
+                hull.add(part.build().get(), shape);
+                if (part.mirror()) {
+                    hull.add(part.build().get(), shape.mirrored());
+                }
+            }
+        }
+        return hull;
+    }
+
+    /** Whether a part of it is an open surface, which takes long to ask. */
+    boolean isOpen() {
+        return !open.isEmpty();
+    }
+
+    private void add(HullBuild build, MeshShape shape) {
         if (build instanceof HullBuild.Printed) {
             printed.add(shape.bounds());
         } else if (Soundness.quick(shape.mesh()).closed()) {
@@ -46,7 +65,8 @@ final class HullInside {
                 (x, y) -> outside(shape.chords(x, y), x, y).lengthMm());
     }
 
-    private Chords outside(Chords chords, double x, double y) {
+    /** What of the stretches of the upright line through (x, y) lies outside. */
+    Chords outside(Chords chords, double x, double y) {
         if (chords.count() == 0) {
             return chords;
         }
