@@ -1,5 +1,6 @@
 package trimwright.desktop;
 
+import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -20,6 +21,7 @@ import trimwright.desktop.model.Settings;
 import trimwright.file.BoatFile;
 import trimwright.file.LoadedBoat;
 import trimwright.finding.UnusableInputException;
+import trimwright.report.picture.Pictures;
 
 /** Opening and saving, with all the questions that keep work from being lost. */
 final class Files {
@@ -29,6 +31,7 @@ final class Files {
     private static final ButtonType DISCARD = new ButtonType("Don't save", ButtonData.NO);
     private static final ButtonType STAY = new ButtonType("Cancel", ButtonData.CANCEL_CLOSE);
     private static final String BOAT_ENDING = ".boat.json";
+    private static final String PICTURE_ENDING = ".png";
 
     private final Stage stage;
     private final Desk desk;
@@ -86,13 +89,17 @@ final class Files {
                         new FileChooser.ExtensionFilter("Boat files", "*.boat.json"),
                         new FileChooser.ExtensionFilter("Meshes of a hull", "*.stl", "*.obj", "*.3mf"),
                         new FileChooser.ExtensionFilter("All files", "*"));
-        if (desk.path() != null) {
-            File folder = desk.path().toAbsolutePath().getParent().toFile();
-            if (folder.isDirectory()) {
-                chooser.setInitialDirectory(folder);
-            }
-        }
+        chooser.setInitialDirectory(folder());
         return chooser;
+    }
+
+    /** The folder of the boat at hand; null where there is none, which leaves it to the system. */
+    private File folder() {
+        if (desk.path() == null) {
+            return null;
+        }
+        File folder = desk.path().toAbsolutePath().getParent().toFile();
+        return folder.isDirectory() ? folder : null;
     }
 
     /** Saves; asks for a name where there is none yet. Whether it was done. */
@@ -145,6 +152,48 @@ final class Files {
             settings.opened(to);
         }
         return done;
+    }
+
+    /** Saves a picture to a file that is chosen. */
+    void savePicture(BufferedImage picture) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("Save a picture");
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("Pictures", "*.png"));
+        chooser.setInitialDirectory(folder());
+        chooser.setInitialFileName(freeName());
+        File chosen = chooser.showSaveDialog(stage);
+        if (chosen != null) {
+            savePictureTo(picture, chosen.toPath());
+        }
+    }
+
+    /** A name that is not taken: nobody has to be asked whether to replace an earlier picture. */
+    private String freeName() {
+        String boat =
+                desk.path() == null ? "boat" : stem(desk.path().getFileName().toString());
+        String name = boat + PICTURE_ENDING;
+        for (int n = 2; folder() != null && new File(folder(), name).exists(); n++) {
+            name = boat + "-" + n + PICTURE_ENDING;
+        }
+        return name;
+    }
+
+    private static String stem(String name) {
+        return name.endsWith(BOAT_ENDING) ? name.substring(0, name.length() - BOAT_ENDING.length()) : name;
+    }
+
+    /** Saves a picture to a file that the chooser has already asked about. Whether it was done. */
+    boolean savePictureTo(BufferedImage picture, Path chosen) {
+        boolean ended = chosen.toString().toLowerCase(Locale.ROOT).endsWith(PICTURE_ENDING);
+        Path to = ended ? chosen : chosen.resolveSibling(chosen.getFileName() + PICTURE_ENDING);
+        try {
+            // The chooser asked about the name as it was typed, not about the one with our ending.
+            Pictures.writePng(picture, to, ended);
+            return true;
+        } catch (UnusableInputException e) {
+            dialogs.problem(Problem.of("The picture was not saved", e));
+            return false;
+        }
     }
 
     private boolean told(Optional<String> refused) {

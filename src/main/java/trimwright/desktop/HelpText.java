@@ -12,11 +12,16 @@ final class HelpText {
             Drag   turn the view          Shift or right button + drag   move the view
             Wheel   nearer and farther at the pointer      double click   fit
             Click   pick a part           drag a picked part   move it along one axis, 1 mm a step (Alt: 0.1 mm)
+            Violet grips (Afloat)   drag to lift and tilt a waterline to try; the sliders do the same
+            Curves   click, or arrows when they have the focus: she is shown at that point
 
             Arrows   nudge the picked part fore, aft, up and down; with Shift to port and starboard (up, down)
             Ctrl+D   copy the picked part                  Delete   take it out
             Ctrl+Z, Ctrl+Shift+Z   undo, redo              Escape   pick nothing; back to her as loaded
             Ctrl+O, Ctrl+S, Ctrl+Shift+S   open, save, save as
+            Ctrl+P   save a picture of the pool            Ctrl+Q   quit
+            Tab, Shift+Tab   from field to field           Enter   a typed number counts, Escape takes it back
+            F10   the menus                                F11   this list
             Ctrl+L   dark or light                         Ctrl+I   inches and ounces or mm and g
             """;
 

@@ -72,12 +72,6 @@ final class Keys {
                 desk.lookAt(null);
                 desk.selected().set("");
             }
-            case D -> {
-                if (!e.isShortcutDown()) {
-                    return false;
-                }
-                parts.copy();
-            }
             default -> {
                 return arrow(e);
             }

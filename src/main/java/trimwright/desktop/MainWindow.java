@@ -34,6 +34,7 @@ import trimwright.desktop.model.Pose;
 import trimwright.desktop.model.Problem;
 import trimwright.desktop.model.Recovery;
 import trimwright.desktop.model.Settings;
+import trimwright.desktop.model.Trial;
 import trimwright.desktop.panes.AfloatPane;
 import trimwright.desktop.panes.BallastPane;
 import trimwright.desktop.panes.DivePane;
@@ -69,6 +70,7 @@ final class MainWindow {
     private final Background meshes;
     private final BorderPane root = new BorderPane();
     private final PoolView pool;
+    private final Trial trial;
     private final PoolPane poolPane;
     private final PartsPane parts;
     private final AfloatPane afloat;
@@ -91,10 +93,11 @@ final class MainWindow {
         dialogs = new Dialogs(stage, root);
         files = new Files(stage, desk, settings, dialogs, this::newHull);
         meshes = new Background(workers, Platform::runLater);
-        pool = has3d() ? new Tank() : new FlatPool(workers, Platform::runLater);
-        poolPane = new PoolPane(desk, pool);
+        pool = has3d() ? new Tank(workers, Platform::runLater) : new FlatPool(workers, Platform::runLater);
+        trial = new Trial(desk, workers, Platform::runLater);
+        poolPane = new PoolPane(desk, pool, trial, settings);
         parts = new PartsPane(desk);
-        afloat = new AfloatPane(desk, workers);
+        afloat = new AfloatPane(desk, trial, pool);
         readings = new ReadingsPane(desk);
         verdict = new VerdictBand(desk);
         jobPanes.put(Job.LOAD, parts);
@@ -183,8 +186,13 @@ final class MainWindow {
         showReadings(true);
         desk.lookAt(null);
         ballast.left();
+        afloat.left();
+        pool.onPointed(Optional.empty());
+        poolPane.hint(job);
+        poolPane.say("");
         diveRun.setLookedAt(job == Job.DIVE);
         levers.setLookedAt(job == Job.STAND);
+        pool.trial(job == Job.AFLOAT);
         VBox pane = Ui.column(6, Ui.words(job.purpose(), "purpose"), jobPanes.get(job));
         pane.getStyleClass().add("side-pane");
         jobScroll.setContent(pane);
@@ -206,6 +214,7 @@ final class MainWindow {
         double size = settings.number("textPercent", 100);
         root.setStyle("-fx-font-size: " + Math.round(13 * size / 100) + "px;");
         Measure measure = settings.measure();
+        trial.setMeasure(measure);
         poolPane.setMeasure(measure);
         parts.setMeasure(measure);
         afloat.setMeasure(measure);
@@ -227,6 +236,10 @@ final class MainWindow {
         pool.node().requestFocus();
     }
 
+    Stage stage() {
+        return stage;
+    }
+
     Desk desk() {
         return desk;
     }
@@ -237,6 +250,14 @@ final class MainWindow {
 
     PoolView pool() {
         return pool;
+    }
+
+    PoolPane poolPane() {
+        return poolPane;
+    }
+
+    PartsPane parts() {
+        return parts;
     }
 
     /** Closes the window, unless there is unsaved work to be kept. */
@@ -265,6 +286,9 @@ final class MainWindow {
 
     private void guide(NewHull guessed) {
         desk.lookAt(null);
+        pool.trial(false);
+        poolPane.hint(null);
+        poolPane.say("Drag turns the view · wheel nears · click the hull where the water is to stand");
         NewHullPane pane = new NewHullPane(guessed, settings.measure(), pool, this::make, this::leaveNew);
         pane.getStyleClass().add("side-pane");
         jobScroll.setContent(pane);

@@ -57,6 +57,10 @@ final class Menus {
                         new SeparatorMenuItem(),
                         item("Save", "Shortcut+S", files::save),
                         item("Save as…", "Shortcut+Shift+S", files::saveAs),
+                        item(
+                                "Save a picture of the pool…",
+                                "Shortcut+P",
+                                () -> files.savePicture(window.poolPane().picture())),
                         new SeparatorMenuItem(),
                         item("Quit", "Shortcut+Q", window::close));
         menu.setOnShowing(e -> listRecent());
@@ -78,7 +82,13 @@ final class Menus {
         Menu menu = new Menu("_Edit");
         undo.setOnAction(e -> desk.undo());
         redo.setOnAction(e -> desk.redo());
-        menu.getItems().addAll(undo, redo);
+        menu.getItems()
+                .addAll(
+                        undo,
+                        redo,
+                        new SeparatorMenuItem(),
+                        item("Copy the picked part", "Shortcut+D", window.parts()::copy),
+                        item("Take the picked part out", "", window.parts()::delete));
         return menu;
     }
 
@@ -120,7 +130,9 @@ final class Menus {
                 .addAll(
                         item("Keys and pointer", "F11", () -> dialogs.tell("Keys and pointer", HelpText.KEYS)),
                         item("What the words mean", "", () -> dialogs.tell("What the words mean", HelpText.WORDS)),
-                        item("Cautions", "", () -> dialogs.tell("Cautions", HelpText.CAUTIONS)));
+                        item("Cautions", "", () -> dialogs.tell("Cautions", HelpText.CAUTIONS)),
+                        new SeparatorMenuItem(),
+                        item("Show the hints again", "", window.poolPane()::hintAgain));
         return menu;
     }
 }

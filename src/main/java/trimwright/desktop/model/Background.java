@@ -1,14 +1,19 @@
 package trimwright.desktop.model;
 
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /**
  * Work of one kind, done away from the pointer. Of several requests only the newest counts: an older one that has not begun is dropped, and
  * the outcome of one that is under way is thrown away. At most one is under way, unless it was given up.
  */
 public final class Background {
+
+    private static final Logger LOG = Logger.getLogger(Background.class.getName());
 
     private final Executor workers;
     private final Executor front;
@@ -19,6 +24,8 @@ public final class Background {
         private Runnable waiting;
         private boolean busy;
         private long newest;
+        /** Who works on it; none between two requests. */
+        private Thread thread;
     }
 
     /**
@@ -42,17 +49,11 @@ public final class Background {
         long number = ++worker.newest;
         worker.waiting = () -> {
             try {
-                if (delayMs > 0) {
-                    Thread.sleep(delayMs);
-                    if (!counts(worker, number)) {
-                        return;
-                    }
-                }
-                T outcome = work.call();
+                T outcome = outcome(worker, number, delayMs, work);
                 front.execute(() -> deliver(worker, number, () -> done.accept(outcome)));
-            } catch (InterruptedException e) {
-                // The window is closing: nobody waits for the outcome.
-                Thread.currentThread().interrupt();
+            } catch (InterruptedException | CancellationException e) {
+                // It was given up, or the window is closing: nobody waits for the outcome.
+                LOG.log(Level.FINE, "given up", e);
             } catch (Exception | OutOfMemoryError | StackOverflowError e) {
                 front.execute(() -> deliver(worker, number, () -> failed.accept(e)));
             }
@@ -63,10 +64,32 @@ public final class Background {
         }
     }
 
-    /** Forgets what is asked for and what is under way; the next request does not wait for it. */
+    private <T> T outcome(Worker worker, long number, long delayMs, Callable<T> work) throws Exception {
+        synchronized (this) {
+            worker.thread = Thread.currentThread();
+        }
+        try {
+            if (delayMs > 0) {
+                Thread.sleep(delayMs);
+            }
+            if (!counts(worker, number)) {
+                throw new CancellationException("something newer was asked for");
+            }
+            return work.call();
+        } finally {
+            synchronized (this) {
+                worker.thread = null;
+            }
+        }
+    }
+
+    /** Forgets what is asked for and what is under way, and tells it to stop; the next request does not wait for it. */
     public synchronized void giveUp() {
         current.newest++;
         current.waiting = null;
+        if (current.thread != null) {
+            current.thread.interrupt();
+        }
         current = new Worker();
     }
 

@@ -18,16 +18,15 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableSet;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
-import trimwright.boat.FitCheck;
 import trimwright.boat.Part;
 import trimwright.file.BoatFile;
 import trimwright.file.LoadedBoat;
-import trimwright.finding.Finding;
 import trimwright.finding.UnusableInputException;
 import trimwright.report.Wording;
-import trimwright.statics.Condition;
 import trimwright.statics.Flotation;
 
 /**
@@ -38,14 +37,11 @@ public final class Desk {
 
     private static final Logger LOG = Logger.getLogger(Desk.class.getName());
 
-    /** Nudges nearer to each other than this are one step. */
-    private static final long NUDGES_JOIN_NS = 1_200_000_000L;
     /** What takes long waits this long for the boat to be left alone. */
     static final long LEFT_ALONE_MS = 300;
 
     private final Background reading;
-    private final Background settling;
-    private final Background looking;
+    private final Answers answers;
     private final Recovery recovery;
     private History history;
     private boolean sample;
@@ -53,18 +49,12 @@ public final class Desk {
     private Consumer<Problem> problems = p -> {};
     private String lastChange = "";
     private Flotation beforeDrag;
-    private String lastNudge = "";
-    private String waitingId = "";
-    private Vector3D waitingNudge = Vector3D.ZERO;
-    private long lastNudgeNs;
+    private final Nudges nudges = new Nudges();
 
     private final ReadOnlyObjectWrapper<LoadedBoat> boat = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyObjectWrapper<Flotation> flotation = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Flotation> before = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyObjectWrapper<Flotation> whole = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyObjectWrapper<List<Finding>> misfits = new ReadOnlyObjectWrapper<>(List.of());
-    private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
+    private final ObservableSet<String> locked = FXCollections.observableSet();
     private final ObjectProperty<String> selected = new SimpleObjectProperty<>("");
     private final ObjectProperty<Pose> looked = new SimpleObjectProperty<>();
 
@@ -75,8 +65,7 @@ public final class Desk {
      */
     public Desk(Executor workers, Executor front, Recovery recovery) {
         reading = new Background(workers, front);
-        settling = new Background(workers, front);
-        looking = new Background(workers, front);
+        answers = new Answers(workers, front);
         this.recovery = recovery;
     }
 
@@ -87,7 +76,7 @@ public final class Desk {
 
     /** Opens a boat file; the boat at hand stays until the other is there. */
     public void open(Path file, boolean isSample, Runnable then) {
-        busy.set(true);
+        answers.setBusy(true);
         reading.ask(
                 () -> BoatFile.read(file),
                 loaded -> {
@@ -95,7 +84,7 @@ public final class Desk {
                     then.run();
                 },
                 e -> {
-                    busy.set(false);
+                    answers.setBusy(false);
                     problem("This boat could not be opened", e);
                 });
     }
@@ -106,8 +95,9 @@ public final class Desk {
         path = loaded.path();
         sample = isSample;
         selected.set("");
+        locked.clear();
         lastChange = "";
-        flotation.set(null);
+        answers.forget();
         forgetRecovery();
         changed();
     }
@@ -138,12 +128,11 @@ public final class Desk {
             return Optional.of("There is no boat yet.");
         }
         try {
-            Flotation was = beforeDrag != null ? beforeDrag : flotation.get();
-            long now = System.nanoTime();
-            boolean joined = name.equals(lastNudge) && now - lastNudgeNs < NUDGES_JOIN_NS;
+            Flotation was = beforeDrag != null ? beforeDrag : flotation().get();
+            boolean joined = nudges.joins(name);
             if (history.add(name, change.apply(history.now()), joined)) {
                 lastChange = name;
-                lastNudge = "";
+                nudges.forget();
                 if (!joined) {
                     before.set(was);
                 }
@@ -158,18 +147,37 @@ public final class Desk {
         }
     }
 
+    /** Holds a part where it is, against a slip of the hand, or no longer. Numbers can still be typed. */
+    public void lock(String id, boolean locks) {
+        if (locks) {
+            locked.add(id);
+        } else {
+            locked.remove(id);
+        }
+    }
+
+    public boolean isLocked(String id) {
+        return locked.contains(id);
+    }
+
+    /** The parts that are held where they are. */
+    public ObservableSet<String> locked() {
+        return FXCollections.unmodifiableObservableSet(locked);
+    }
+
     /** Moves a part a little; nudges that follow each other quickly are one step. */
     public Optional<String> nudge(String id, Vector3D byMm) {
-        if (busy.get()) {
+        if (isLocked(id)) {
+            return Optional.of(id + " is locked.");
+        }
+        if (busy().get()) {
             // A key that is held comes faster than she settles.
-            waitingNudge = id.equals(waitingId) ? waitingNudge.add(byMm) : byMm;
-            waitingId = id;
+            nudges.await(id, byMm);
             return Optional.empty();
         }
         String name = "nudge " + id;
         Optional<String> refused = edit(name, b -> Edits.moved(b, id, byMm));
-        lastNudge = name;
-        lastNudgeNs = System.nanoTime();
+        nudges.done(name);
         return refused;
     }
 
@@ -181,7 +189,7 @@ public final class Desk {
     public void undo() {
         if (history != null) {
             String name = history.undoName().orElse("");
-            Flotation was = flotation.get();
+            Flotation was = flotation().get();
             if (history.undo()) {
                 stepped("undone: " + name, was);
             }
@@ -191,7 +199,7 @@ public final class Desk {
     public void redo() {
         if (history != null) {
             String name = history.redoName().orElse("");
-            Flotation was = flotation.get();
+            Flotation was = flotation().get();
             if (history.redo()) {
                 stepped(name, was);
             }
@@ -207,7 +215,7 @@ public final class Desk {
     /** The boat with a part elsewhere, only to look at: the drag has not ended. */
     public void drag(String id, Vector3D byMm) {
         if (beforeDrag == null) {
-            beforeDrag = flotation.get();
+            beforeDrag = flotation().get();
         }
         before.set(beforeDrag);
         lastChange = "moving " + id;
@@ -230,13 +238,10 @@ public final class Desk {
     }
 
     private void nudgeOn() {
-        String id = waitingId;
-        Vector3D by = waitingNudge;
-        waitingId = "";
-        waitingNudge = Vector3D.ZERO;
-        if (history.now().boat().part(id).isPresent() && by.getNorm() > 0) {
-            nudge(id, by).ifPresent(why -> LOG.fine(why));
-        }
+        nudges.take()
+                .filter(n -> history.now().boat().part(n.id()).isPresent())
+                .flatMap(n -> nudge(n.id(), n.byMm()))
+                .ifPresent(LOG::fine);
     }
 
     private void changed() {
@@ -252,40 +257,21 @@ public final class Desk {
         } else {
             recovery.forgetLogged();
         }
-        settle(now.boat(), () -> look(now));
+        settle(now.boat(), () -> answers.look(now.boat()));
     }
 
     private void settle(Boat shown, Runnable then) {
-        busy.set(true);
-        settling.ask(
-                () -> Flotation.settling(Condition.of(shown)),
+        answers.settle(
+                shown,
                 settled -> {
-                    busy.set(false);
-                    if (flotation.get() == null) {
+                    if (flotation().get() == null) {
                         before.set(settled);
                     }
-                    flotation.set(settled);
+                    answers.show(settled);
                     then.run();
                     nudgeOn();
                 },
-                e -> {
-                    busy.set(false);
-                    problem("How she floats could not be worked out", e);
-                });
-    }
-
-    /** What takes longer: other attitudes, and whether the parts fit. */
-    private void look(LoadedBoat now) {
-        whole.set(null);
-        record Looked(Flotation whole, List<Finding> misfits) {}
-        looking.askLater(
-                LEFT_ALONE_MS,
-                () -> new Looked(Flotation.of(Condition.of(now.boat())), FitCheck.of(now.boat())),
-                done -> {
-                    whole.set(done.whole());
-                    misfits.set(done.misfits());
-                },
-                e -> LOG.log(Level.WARNING, "other attitudes could not be worked out", e));
+                e -> problem("How she floats could not be worked out", e));
     }
 
     /** Shows the boat otherwise than afloat as loaded; null shows that again. */
@@ -365,7 +351,7 @@ public final class Desk {
 
     /** How she floats as loaded, or as she would with the part where it is being dragged. */
     public ReadOnlyObjectProperty<Flotation> flotation() {
-        return flotation.getReadOnlyProperty();
+        return answers.flotation();
     }
 
     /** How she floated before the last change. */
@@ -375,16 +361,16 @@ public final class Desk {
 
     /** The same as {@link #flotation} with every other attitude; null while they are looked for. */
     public ReadOnlyObjectProperty<Flotation> whole() {
-        return whole.getReadOnlyProperty();
+        return answers.whole();
     }
 
-    /** Parts in each other's way, or outside. */
-    public ReadOnlyObjectProperty<List<Finding>> misfits() {
-        return misfits.getReadOnlyProperty();
+    /** Parts in each other's way, or outside; as of when {@link #whole} was there last. */
+    public ReadOnlyObjectProperty<List<Misfit>> misfits() {
+        return answers.misfits();
     }
 
     public ReadOnlyBooleanProperty busy() {
-        return busy.getReadOnlyProperty();
+        return answers.busy();
     }
 
     public ReadOnlyBooleanProperty unsaved() {

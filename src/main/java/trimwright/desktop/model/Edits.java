@@ -11,6 +11,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
+import trimwright.boat.HullBuild;
 import trimwright.boat.Kind;
 import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
@@ -112,26 +113,32 @@ public final class Edits {
 
     /** The part under another id. */
     public static Part named(Part p, String id) {
-        return with(p, id, p.weighedMassG(), p.densityGPerCm3(), p.mirror(), p.fixed());
+        return with(p, id, p.weighedMassG(), p.densityGPerCm3(), p.inside(), p.mirror(), p.fixed());
     }
 
     /** The part of another material, or weighed; one of the two may be missing. */
     public static Part weighing(Part p, Optional<Double> massG, Optional<Double> densityGPerCm3) {
-        return with(p, p.id(), massG, densityGPerCm3, p.mirror(), p.fixed());
+        return with(p, p.id(), massG, densityGPerCm3, p.inside(), p.mirror(), p.fixed());
     }
 
     /** The part with a twin at -y, or without. */
     public static Part mirrored(Part p, boolean mirror) {
-        return with(p, p.id(), p.weighedMassG(), p.densityGPerCm3(), mirror, p.fixed());
+        return with(p, p.id(), p.weighedMassG(), p.densityGPerCm3(), p.inside(), mirror, p.fixed());
     }
 
     /** The part fixed where it is, or not: a plan then leaves it alone. */
     public static Part fixed(Part p, boolean fixed) {
-        return with(p, p.id(), p.weighedMassG(), p.densityGPerCm3(), p.mirror(), fixed);
+        return with(p, p.id(), p.weighedMassG(), p.densityGPerCm3(), p.inside(), p.mirror(), fixed);
     }
 
     private static Part with(
-            Part p, String id, Optional<Double> massG, Optional<Double> densityGPerCm3, boolean mirror, boolean fixed) {
+            Part p,
+            String id,
+            Optional<Double> massG,
+            Optional<Double> densityGPerCm3,
+            Optional<String> inside,
+            boolean mirror,
+            boolean fixed) {
         return new Part(
                 id,
                 p.kind(),
@@ -140,7 +147,7 @@ public final class Edits {
                 massG,
                 densityGPerCm3,
                 p.givenCentreMm(),
-                p.inside(),
+                inside,
                 mirror,
                 p.fill(),
                 p.softness(),
@@ -148,29 +155,32 @@ public final class Edits {
                 p.margins());
     }
 
-    /** A new piece of lead, foam or a fitting, small, in the middle of what is there. */
-    public static Part fresh(Boat boat, Kind kind, Vector3D middleMm) {
-        Vector3D half = switch (kind) {
-            case BALLAST -> new Vector3D(25, 6, 3);
-            case FOAM -> new Vector3D(30, 10, 8);
-            default -> new Vector3D(15, 10, 10);
-        };
-        String wished = kind == Kind.BALLAST ? "lead" : kind == Kind.FOAM ? "foam" : "fitting";
-        return new Part(
-                freeId(boat, wished),
-                kind,
-                Optional.of(new BoxShape(rounded(middleMm.subtract(half)), rounded(middleMm.add(half)))),
-                Optional.empty(),
-                kind == Kind.FITTING ? Optional.of(20.0) : Optional.empty(),
-                kind == Kind.BALLAST ? Optional.of(11.34) : kind == Kind.FOAM ? Optional.of(0.03) : Optional.of(1.2),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                0);
+    /** The part dry in a container, or standing in the water. */
+    public static Part inside(Part p, Optional<String> container) {
+        return with(p, p.id(), p.weighedMassG(), p.densityGPerCm3(), container, p.mirror(), p.fixed());
     }
 
-    private static Vector3D rounded(Vector3D p) {
-        return new Vector3D(Math.rint(p.getX()), Math.rint(p.getY()), Math.rint(p.getZ()));
+    /** The parts in which another could stand. */
+    public static List<Part> containers(Boat boat, Part part) {
+        List<Part> within = contents(boat, part);
+        return boat.parts().stream()
+                .filter(p -> p.kind() == Kind.CYLINDER || p.build().orElse(null) instanceof HullBuild.Sealed)
+                .filter(p -> !p.id().equals(part.id()) && !within.contains(p))
+                .toList();
+    }
+
+    /** The part under another id, also where others stand in it. */
+    public static LoadedBoat renamed(LoadedBoat boat, String id, String other) {
+        List<Part> parts = boat.boat().parts();
+        String text = boat.text();
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.get(i).id().equals(id)) {
+                text = JsonText.with(text, "/parts/" + i + "/id", NODES.textNode(other));
+            } else if (parts.get(i).inside().filter(id::equals).isPresent()) {
+                text = JsonText.with(text, "/parts/" + i + "/inside", NODES.textNode(other));
+            }
+        }
+        return BoatFile.edited(boat, text);
     }
 
     /** The boat with one value of her file replaced or added. */

@@ -58,14 +58,20 @@ public record NewHull(
 
     /** How a hull is built, in a builder's words. */
     public enum Build {
-        SKIN("a shell that floods; the mesh is its outside"),
-        SEALED("watertight; the mesh is its outside"),
-        PRINTED("a print that floods; the mesh encloses the plastic");
+        SKIN("Shell that floods", "The mesh is the outside of the shell, and water gets in behind it."),
+        SEALED("Watertight hull", "The mesh is the outside of the hull, and no water gets in."),
+        PRINTED("Print that floods", "The mesh encloses the plastic itself, and water gets in behind it.");
 
+        private final String title;
         private final String words;
 
-        Build(String words) {
+        Build(String title, String words) {
+            this.title = title;
             this.words = words;
+        }
+
+        public String title() {
+            return title;
         }
 
         public String words() {
@@ -81,8 +87,6 @@ public record NewHull(
     private static final double PLA_G_PER_CM3 = 1.24;
     /** Height of the painted line, as a share of the hull's, to begin with. */
     private static final double PAINT_SHARE = 0.5;
-    /** How far from the ends the points of the painted line lie, as a share of the length. */
-    private static final double PAINT_INSET = 0.04;
 
     /** Guesses: the unit that makes it as long as a model is, the bow along the longest axis, athwartships where it is most alike on both sides. */
     public static NewHull guess(Path file, MeshFile read) {
@@ -135,6 +139,11 @@ public record NewHull(
     public NewHull painted(double heightMm) {
         return new NewHull(
                 file, mesh, unit, scale, forward, up, build, thicknessMm, densityGPerCm3, weighedG, heightMm);
+    }
+
+    /** The same with the painted line level through a point of the hull, mm. */
+    public NewHull paintedThrough(Vector3D pointMm) {
+        return painted(Painting.tenth(pointMm.getZ()));
     }
 
     /** The same with other import; the painted line keeps its share of the height. */
@@ -195,11 +204,7 @@ public record NewHull(
                 Optional.empty(),
                 false,
                 0);
-        Bounds b = placed.bounds();
-        double inset = PAINT_INSET * b.sizeX();
-        PaintedLine line = new PaintedLine(List.of(
-                new Vector3D(rounded(b.minX() + inset), 0, paintMm),
-                new Vector3D(rounded(b.maxX() - inset), 0, paintMm)));
+        PaintedLine line = new PaintedLine(Painting.level(placed.bounds(), paintMm));
         return new Boat(name(), Water.FRESH, Optional.of(line), List.of(hull), List.of(), Targets.NONE);
     }
 

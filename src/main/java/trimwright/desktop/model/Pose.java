@@ -43,7 +43,6 @@ public record Pose(
 
     /** As she floats; one that sinks is shown wholly under, as she hangs with B over G. */
     public static Pose of(Flotation flotation, String caption) {
-        Condition condition = flotation.condition();
         return flotation
                 .settled()
                 .map(rest -> resting(flotation, rest, caption))

@@ -1,11 +1,10 @@
 package trimwright.desktop.panes;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Executor;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
@@ -16,7 +15,10 @@ import trimwright.boat.PaintedLine;
 import trimwright.boat.Water;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Edits;
+import trimwright.desktop.model.Painting;
 import trimwright.desktop.model.Pose;
+import trimwright.desktop.model.Trial;
+import trimwright.desktop.tank3d.PoolView;
 import trimwright.file.LoadedBoat;
 import trimwright.report.AttitudeWords;
 import trimwright.report.Measure;
@@ -34,6 +36,7 @@ public final class AfloatPane extends VBox {
     private static final double SAME_RAD = 1e-3;
 
     private final Desk desk;
+    private final PoolView pool;
     private final Label water = Ui.words("", "quiet");
     private final NumberField temperature = new NumberField(v -> typedWater(v, Optional.empty()));
     private final NumberField salinity = new NumberField(v -> typedWater(Optional.empty(), v));
@@ -42,16 +45,23 @@ public final class AfloatPane extends VBox {
     private final Label unitBow = new Label();
     private final Label unitStern = new Label();
     private final Label complaint = Ui.words("", "error");
+    private final ToggleButton point = new ToggleButton("Click it on the hull");
     private final VBox grams = Ui.column(2);
     private final VBox findings = Ui.column(4);
     private final VBox others = Ui.column(4);
     private final TrialBox trial;
     private Measure measure = Measure.METRIC;
 
-    public AfloatPane(Desk desk, Executor workers) {
+    public AfloatPane(Desk desk, Trial tried, PoolView pool) {
         super(8);
         this.desk = desk;
-        trial = new TrialBox(desk, workers);
+        this.pool = pool;
+        point.setId("paint-point");
+        point.setTooltip(Ui.tip("Then click the hull: the nearer end of the painted line goes through that point"));
+        point.selectedProperty().addListener((o, was, now) -> pointing(now));
+        point.setVisible(pool.isTurnable());
+        point.managedProperty().bind(point.visibleProperty());
+        trial = new TrialBox(desk, tried);
         bow.setId("paint-bow");
         stern.setId("paint-stern");
         temperature.setId("water-temperature");
@@ -82,6 +92,7 @@ public final class AfloatPane extends VBox {
                         waterGrid,
                         Ui.heading("Painted line"),
                         lineGrid,
+                        point,
                         complaint,
                         trial,
                         Ui.heading("What a gram does"),
@@ -134,19 +145,24 @@ public final class AfloatPane extends VBox {
     }
 
     private Optional<String> typedLine(Optional<Double> height, boolean atBow) {
-        Optional<PaintedLine> line = desk.boat().get().boat().paintedLine();
-        if (height.isEmpty() || line.isEmpty()) {
-            return told(Optional.of(
-                    line.isEmpty()
-                            ? "She has no painted line yet. Put paintedLine into her file: a point at the bow and one at the stern."
-                            : "The painted line needs a height."));
+        if (height.isEmpty()) {
+            return told(Optional.of("The painted line needs a height."));
         }
-        Vector3D moved = atBow ? line.get().foremostMm() : line.get().aftmostMm();
-        List<Vector3D> points = new ArrayList<>();
-        for (Vector3D p : line.get().pointsMm()) {
-            points.add(p.equals(moved) ? new Vector3D(p.getX(), p.getY(), measure.typedMm(height.get())) : p);
-        }
+        return painted(Painting.with(desk.boat().get().boat(), atBow, measure.typedMm(height.get())));
+    }
+
+    private Optional<String> painted(List<Vector3D> points) {
         return told(desk.edit("painted line", b -> Edits.paintedLine(b, points)));
+    }
+
+    private void pointing(boolean on) {
+        pool.onPointed(
+                on ? Optional.of(p -> painted(Painting.through(desk.boat().get().boat(), p))) : Optional.empty());
+    }
+
+    /** Called when another job is turned to. */
+    public void left() {
+        point.setSelected(false);
     }
 
     private Optional<String> told(Optional<String> refused) {

@@ -30,7 +30,8 @@ public final class NewHullPane extends VBox {
     private final ComboBox<LengthUnit> unit = combo(List.of(LengthUnit.values()), LengthUnit::symbol);
     private final ComboBox<Axis> forward = combo(List.of(Axis.values()), Axis::symbol);
     private final ComboBox<Axis> up = combo(List.of(Axis.values()), Axis::symbol);
-    private final ComboBox<NewHull.Build> build = combo(Arrays.asList(NewHull.Build.values()), NewHull.Build::words);
+    private final ComboBox<NewHull.Build> build = combo(Arrays.asList(NewHull.Build.values()), NewHull.Build::title);
+    private final Label buildWords = Ui.words("", "quiet");
     private final NumberField scale = new NumberField(v -> put("scale", v, this::scaled));
     private final NumberField thickness = new NumberField(v -> put("thickness", v, this::thick));
     private final NumberField density = new NumberField(v -> put("density", v, this::dense));
@@ -71,8 +72,8 @@ public final class NewHullPane extends VBox {
         axes.addRow(0, new Label("The bow is at the file's"), forward);
         axes.addRow(1, new Label("Up is the file's"), up);
         GridPane shell = AfloatPane.grid();
-        shell.addRow(0, new Label("Thickness of the shell"), thickness, new Label(measure.lengthUnit()));
-        shell.addRow(1, new Label("Density of the material"), density, new Label("g/cm³"));
+        shell.addRow(0, new Label("Shell thickness"), thickness, new Label(measure.lengthUnit()));
+        shell.addRow(1, new Label("Its density"), density, new Label("g/cm³"));
         shell.addRow(2, new Label("Weighed, if you did"), weighed, new Label(measure.massUnit()));
         GridPane line = AfloatPane.grid();
         line.addRow(0, new Label("Height above the keel"), paint, new Label(measure.lengthUnit()));
@@ -87,10 +88,15 @@ public final class NewHullPane extends VBox {
                         Ui.words("The bow must point to the right in the side view, the deck up.", "quiet"),
                         Ui.heading("3  How she is built"),
                         build,
+                        buildWords,
                         shell,
                         Ui.heading("4  Her painted line"),
                         line,
-                        Ui.words("The orange dashes, where the water is to stand.", "quiet"),
+                        Ui.words(
+                                pool.isTurnable()
+                                        ? "The orange dashes, where the water is to stand. Click the hull to put them there."
+                                        : "The orange dashes, where the water is to stand.",
+                                "quiet"),
                         complaint,
                         new FlowPane(6, 6, done, Ui.button("Give up", "Nothing is saved", giveUp)));
         listen(unit, v -> hull.imported(v, hull.scale(), hull.forward(), hull.up()));
@@ -98,6 +104,7 @@ public final class NewHullPane extends VBox {
         listen(up, v -> hull.imported(hull.unit(), hull.scale(), hull.forward(), v));
         listen(build, v -> hull.built(v, hull.thicknessMm(), hull.densityGPerCm3(), hull.weighedG()));
         set(guessed);
+        pool.onPointed(Optional.of(p -> set(hull.paintedThrough(p))));
     }
 
     private static <T> ComboBox<T> combo(List<T> values, Function<T, String> words) {
@@ -170,6 +177,7 @@ public final class NewHullPane extends VBox {
         forward.setValue(hull.forward());
         up.setValue(hull.up());
         build.setValue(hull.build());
+        buildWords.setText(hull.build().words());
         showing = false;
         scale.show(Numbers.plain(hull.scale()));
         thickness.show(measure.lengthField(hull.thicknessMm()));

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -24,8 +27,11 @@ import trimwright.report.Numbers;
 /** The numbers of one part, to be typed. */
 final class PartForm extends VBox {
 
+    private static final String IN_THE_WATER = "the water";
+
     private final Desk desk;
     private final Label title = Ui.heading("");
+    private final TextField name = new TextField();
     private final Label about = Ui.words("", "quiet");
     private final GridPane grid = new GridPane();
     private final Label complaint = Ui.words("", "error");
@@ -44,7 +50,17 @@ final class PartForm extends VBox {
         grid.getColumnConstraints().addAll(wide, new ColumnConstraints(92), new ColumnConstraints(44));
         complaint.managedProperty().bind(complaint.textProperty().isNotEmpty());
         complaint.setId("part-complaint");
-        getChildren().addAll(title, about, grid, complaint);
+        name.setId("part-name");
+        name.setAccessibleText("Name of the part");
+        name.setOnAction(e -> rename());
+        name.focusedProperty().addListener((o, was, now) -> {
+            if (!now) {
+                rename();
+            }
+        });
+        name.managedProperty().bind(name.visibleProperty());
+        title.managedProperty().bind(title.visibleProperty());
+        getChildren().addAll(title, name, about, grid, complaint);
     }
 
     void setMeasure(Measure other) {
@@ -54,6 +70,21 @@ final class PartForm extends VBox {
 
     void complain(String why) {
         complaint.setText("▲ " + why);
+    }
+
+    private void rename() {
+        String typed = name.getText().strip();
+        String id = shown.map(Part::id).orElse(typed);
+        if (typed.equals(id)) {
+            return;
+        }
+        Optional<String> refused = desk.edit("rename " + id, b -> Edits.renamed(b, id, typed));
+        refused.ifPresentOrElse(
+                why -> {
+                    name.setText(id);
+                    complain(why);
+                },
+                () -> desk.selected().set(typed));
     }
 
     void show(Optional<Part> picked) {
@@ -66,48 +97,93 @@ final class PartForm extends VBox {
         }
         grid.getChildren().clear();
         inputs.clear();
+        title.setVisible(picked.isEmpty());
+        name.setVisible(picked.isPresent());
         if (picked.isEmpty()) {
             title.setText("No part picked");
             about.setText("Click one in the list or in the water. A picked part can be dragged.");
             return;
         }
         Part part = picked.get();
-        title.setText(part.id());
+        name.setText(part.id());
         about.setText(
                 part.kind().word() + part.inside().map(i -> ", dry inside " + i).orElse(""));
         fields = PartField.of(desk.boat().get().boat(), part, measure);
         int row = 0;
-        for (PartField field : fields) {
+        while (row < fields.size()) {
             add(row++);
         }
         if (!part.isTank() && !part.isAir() && part.weighedMassG().isEmpty()) {
-            grid.addRow(row++, new Label("Material"), materials(part));
-            GridPane.setColumnSpan(grid.getChildren().get(grid.getChildren().size() - 1), 2);
+            row = choice(row, "Material", materials(part));
+        }
+        List<String> containers = Edits.containers(desk.boat().get().boat(), part).stream()
+                .map(Part::id)
+                .toList();
+        if (!part.isHull() && !part.isAir() && !containers.isEmpty()) {
+            row = choice(row, "Stands in", containers(part, containers));
         }
         if (!part.isHull()) {
-            CheckBox mirror = new CheckBox("A twin on the other side");
-            mirror.setSelected(part.mirror());
-            mirror.setOnAction(e -> desk.replace(
-                            (mirror.isSelected() ? "mirror " : "unmirror ") + part.id(),
-                            Edits.mirrored(shown.orElseThrow(), mirror.isSelected()))
-                    .ifPresent(why -> {
-                        mirror.setSelected(part.mirror());
-                        complain(why);
-                    }));
-            grid.add(mirror, 0, row++, 3, 1);
+            row = tick(
+                    row,
+                    "A twin on the other side",
+                    part.mirror(),
+                    on -> edited(on ? "mirror " : "unmirror ", p -> Edits.mirrored(p, on)));
         }
         if (part.kind() == Kind.BALLAST || part.kind() == Kind.FOAM) {
-            CheckBox loose = new CheckBox("Not glued in: a plan may move it or take it out");
-            loose.setSelected(!part.fixed());
-            loose.setOnAction(e -> desk.replace(
-                            (loose.isSelected() ? "loosen " : "fix ") + part.id(),
-                            Edits.fixed(shown.orElseThrow(), !loose.isSelected()))
-                    .ifPresent(why -> {
-                        loose.setSelected(!part.fixed());
-                        complain(why);
-                    }));
-            grid.add(loose, 0, row, 3, 1);
+            row = tick(
+                    row,
+                    "Not glued in: a plan may move it or take it out",
+                    !part.fixed(),
+                    on -> edited(on ? "loosen " : "fix ", p -> Edits.fixed(p, !on)));
         }
+        if (!part.isHull()) {
+            tick(row, "Locked: no slip of the hand moves it", desk.isLocked(part.id()), on -> {
+                desk.lock(part.id(), on);
+                return Optional.empty();
+            });
+        }
+    }
+
+    private Optional<String> edited(String what, UnaryOperator<Part> change) {
+        Part now = shown.orElseThrow();
+        return desk.replace(what + now.id(), change.apply(now));
+    }
+
+    private int choice(int row, String name, ComboBox<?> box) {
+        Label label = new Label(name);
+        label.setLabelFor(box);
+        box.setAccessibleText(name);
+        box.setMaxWidth(Double.MAX_VALUE);
+        grid.add(label, 0, row);
+        grid.add(box, 1, row, 2, 1);
+        return row + 1;
+    }
+
+    /** A box to tick; one that is refused goes back. */
+    private int tick(int row, String text, boolean now, Function<Boolean, Optional<String>> put) {
+        CheckBox box = new CheckBox(text);
+        box.setWrapText(true);
+        box.setSelected(now);
+        box.setOnAction(e -> put.apply(box.isSelected()).ifPresent(why -> {
+            box.setSelected(now);
+            complain(why);
+        }));
+        grid.add(box, 0, row, 3, 1);
+        return row + 1;
+    }
+
+    private ComboBox<String> containers(Part part, List<String> ids) {
+        ComboBox<String> box = new ComboBox<>();
+        box.getItems().add(IN_THE_WATER);
+        box.getItems().addAll(ids);
+        box.setValue(part.inside().orElse(IN_THE_WATER));
+        box.setOnAction(e -> {
+            Optional<String> container = Optional.of(box.getValue()).filter(ids::contains);
+            if (!container.equals(shown.flatMap(Part::inside))) {
+                edited("where it stands: ", p -> Edits.inside(p, container)).ifPresent(this::complain);
+            }
+        });
+        return box;
     }
 
     /** Whether the same fields do for both: while a part is nudged, they are filled anew instead of made anew. */
@@ -162,7 +238,6 @@ final class PartForm extends VBox {
         ComboBox<Materials.Material> box = new ComboBox<>();
         box.getItems().setAll(Materials.of(part.kind()));
         box.setPromptText("choose a material");
-        box.setMaxWidth(Double.MAX_VALUE);
         box.setConverter(new StringConverter<>() {
             @Override
             public String toString(Materials.Material m) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javafx.collections.SetChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -21,9 +22,9 @@ import trimwright.boat.Kind;
 import trimwright.boat.Part;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Edits;
+import trimwright.desktop.model.FreshPart;
+import trimwright.desktop.model.Misfit;
 import trimwright.file.LoadedBoat;
-import trimwright.finding.Finding;
-import trimwright.finding.Severity;
 import trimwright.report.Measure;
 import trimwright.report.Wording;
 import trimwright.statics.Flotation;
@@ -64,6 +65,7 @@ public final class PartsPane extends VBox {
                 desk.selected().set(now.id());
             }
         });
+        desk.locked().addListener((SetChangeListener<String>) c -> list.refresh());
         desk.misfits().addListener((o, was, now) -> showMisfits(now));
     }
 
@@ -81,9 +83,8 @@ public final class PartsPane extends VBox {
     private MenuButton adding() {
         MenuButton add = new MenuButton("Add");
         add.setId("add-part");
-        for (Kind kind : List.of(Kind.BALLAST, Kind.FOAM, Kind.FITTING)) {
-            String name = kind == Kind.BALLAST ? "Lead" : kind == Kind.FOAM ? "Foam" : "Fitting";
-            MenuItem item = new MenuItem(name);
+        for (Kind kind : List.of(Kind.BALLAST, Kind.FOAM, Kind.FITTING, Kind.CYLINDER, Kind.TANK)) {
+            MenuItem item = new MenuItem(FreshPart.name(kind));
             item.setOnAction(e -> add(kind));
             add.getItems().add(item);
         }
@@ -95,7 +96,7 @@ public final class PartsPane extends VBox {
         if (flotation == null) {
             return;
         }
-        Part part = Edits.fresh(
+        Part part = FreshPart.of(
                 desk.boat().get().boat(), kind, flotation.condition().volumeCentroidMm());
         desk.edit("add " + part.id(), b -> b.plus(List.of(part))).ifPresent(form::complain);
         desk.selected().set(part.id());
@@ -114,6 +115,10 @@ public final class PartsPane extends VBox {
 
     /** Takes the picked part out. */
     public void delete() {
+        if (desk.isLocked(desk.selected().get())) {
+            form.complain(desk.selected().get() + " is locked.");
+            return;
+        }
         desk.selectedPart()
                 .ifPresent(part -> desk.edit("delete " + part.id(), b -> b.without(part.id()))
                         .ifPresent(form::complain));
@@ -159,14 +164,13 @@ public final class PartsPane extends VBox {
         form.show(part);
     }
 
-    private void showMisfits(List<Finding> findings) {
+    private void showMisfits(List<Misfit> found) {
         misfits.getChildren().clear();
-        List<Finding> worse =
-                findings.stream().filter(f -> f.severity() != Severity.NOTE).toList();
-        if (!worse.isEmpty()) {
+        if (!found.isEmpty()) {
             misfits.getChildren().add(Ui.heading("Does not fit"));
         }
-        worse.forEach(f -> misfits.getChildren().add(Ui.warning(Wording.of(f, measure))));
+        found.forEach(m -> misfits.getChildren().add(Ui.warning(Wording.of(m.finding(), measure))));
+        list.refresh();
     }
 
     /** A part in the list: colour of its kind, name, weight of all its pieces. */
@@ -175,13 +179,20 @@ public final class PartsPane extends VBox {
         private final Region swatch = new Region();
         private final Label name = new Label();
         private final Label mass = new Label();
-        private final HBox row = new HBox(8, swatch, name, Ui.filler(), mass);
+        private final Label warning = new Label("▲");
+        private final Label lock = new Label("locked");
+        private final HBox row = new HBox(8, swatch, name, warning, Ui.filler(), lock, mass);
 
         PartCell() {
             row.setAlignment(Pos.CENTER_LEFT);
             swatch.getStyleClass().add("swatch");
             mass.getStyleClass().add("quiet");
-            mass.setMinWidth(Region.USE_PREF_SIZE);
+            lock.getStyleClass().add("quiet");
+            warning.getStyleClass().add("misfit-sign");
+            warning.setTooltip(Ui.tip("Does not fit: see below"));
+            for (Label label : List.of(mass, warning, lock)) {
+                label.setMinWidth(Region.USE_PREF_SIZE);
+            }
             name.setMinWidth(40);
         }
 
@@ -194,11 +205,18 @@ public final class PartsPane extends VBox {
                 return;
             }
             swatch.getStyleClass().setAll("swatch", "kind-" + part.kind().name().toLowerCase(Locale.ROOT));
+            boolean misfit =
+                    desk.misfits().get().stream().anyMatch(m -> m.parts().contains(part.id()));
+            warning.setVisible(misfit);
+            warning.setManaged(misfit);
+            lock.setVisible(desk.isLocked(part.id()));
+            lock.setManaged(lock.isVisible());
             name.setText(part.id() + (part.mirror() ? "  (pair)" : ""));
             double grams = massById.getOrDefault(part.id(), 0.0);
             mass.setText(grams > 0 ? measure.mass(grams) : part.isTank() ? "tank" : "");
             setGraphic(row);
-            setAccessibleText(part.kind().word() + " " + part.id());
+            setAccessibleText(part.kind().word() + " " + part.id() + (misfit ? ", does not fit" : "")
+                    + (lock.isVisible() ? ", locked" : ""));
         }
     }
 }

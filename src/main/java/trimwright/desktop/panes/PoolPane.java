@@ -1,6 +1,10 @@
 package trimwright.desktop.panes;
 
+import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Locale;
+import javafx.collections.SetChangeListener;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -10,12 +14,19 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
+import javafx.scene.paint.Color;
+import javafx.scene.paint.Paint;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.boat.Part;
 import trimwright.desktop.model.Desk;
+import trimwright.desktop.model.Job;
 import trimwright.desktop.model.Pose;
+import trimwright.desktop.model.Settings;
+import trimwright.desktop.model.Trial;
 import trimwright.desktop.tank3d.HullLook;
 import trimwright.desktop.tank3d.PoolView;
 import trimwright.desktop.tank3d.View;
+import trimwright.immersion.WaterPlane;
 import trimwright.report.Measure;
 import trimwright.statics.Flotation;
 
@@ -27,16 +38,21 @@ public final class PoolPane extends StackPane {
 
     private final Desk desk;
     private final PoolView pool;
+    private final Trial trial;
     private final Label caption = new Label();
     private final Button back = new Button("Back to her as loaded");
     private final HBox note = new HBox(8, caption, back);
+    private final HintCard hint;
     private final ToggleGroup looks = new ToggleGroup();
     private Measure measure = Measure.METRIC;
     private String dragNote = "";
+    private String guide = "";
 
-    public PoolPane(Desk desk, PoolView pool) {
+    public PoolPane(Desk desk, PoolView pool, Trial trial, Settings settings) {
         this.desk = desk;
         this.pool = pool;
+        this.trial = trial;
+        hint = new HintCard(settings);
         getStyleClass().add("pool");
         note.getStyleClass().add("pool-note");
         note.setAlignment(Pos.CENTER_LEFT);
@@ -52,7 +68,9 @@ public final class PoolPane extends StackPane {
         bar.setMaxHeight(USE_PREF_SIZE);
         StackPane.setAlignment(bar, Pos.TOP_LEFT);
         StackPane.setAlignment(note, Pos.BOTTOM_LEFT);
-        getChildren().addAll(pool.node(), bar, note);
+        StackPane.setAlignment(hint, Pos.BOTTOM_RIGHT);
+        StackPane.setMargin(hint, new Insets(0, 14, 56, 14));
+        getChildren().addAll(pool.node(), bar, note, hint);
         bar.setVisible(pool.isTurnable());
         desk.boat().addListener((o, was, now) -> pool.showBoat(now.boat()));
         desk.flotation().addListener((o, was, now) -> showPose());
@@ -61,20 +79,79 @@ public final class PoolPane extends StackPane {
             pool.pick(now);
             showNote();
         });
-        pool.onPicked(id -> desk.selected().set(id));
-        pool.onDragging(this::dragging);
-        pool.onDragged((id, by) -> {
+        pool.tell(new Hands());
+        desk.locked().addListener((SetChangeListener<String>) c -> showNote());
+        trial.tried().addListener((o, was, now) -> showNote());
+        desk.whole()
+                .addListener((o, was, now) ->
+                        pool.misfits(now == null ? List.of() : desk.misfits().get()));
+        showNote();
+    }
+
+    /** What the hand does in the pool, done to the boat. */
+    private final class Hands implements PoolView.Handed {
+        @Override
+        public void picked(String id) {
+            desk.selected().set(id);
+        }
+
+        @Override
+        public boolean mayDrag(String id) {
+            return desk.selectedPart()
+                    .filter(p -> p.id().equals(id) && !p.isHull() && !desk.isLocked(id))
+                    .isPresent();
+        }
+
+        @Override
+        public void dragging(String id, Vector3D byMm, double stepMm) {
+            pool.misfits(List.of());
+            dragNote = id + ": " + way(byMm) + "   (steps of " + measure.length(stepMm)
+                    + (stepMm == 1 ? "; Alt for finer" : "") + ")";
+            desk.drag(id, byMm);
+            showNote();
+        }
+
+        @Override
+        public void dragged(String id, Vector3D byMm) {
             dragNote = "";
-            desk.dragged(id, by).ifPresent(why -> dragNote = "▲ " + why);
+            desk.dragged(id, byMm).ifPresent(why -> dragNote = "▲ " + why);
             pool.showBoat(desk.boat().get().boat());
             showNote();
-        });
-        showNote();
+        }
+
+        @Override
+        public void tried(WaterPlane plane, boolean released) {
+            trial.at(plane, !released);
+        }
     }
 
     public void setMeasure(Measure other) {
         measure = other;
         showNote();
+    }
+
+    /** Says this in place of all else; an empty text ends it. */
+    public void say(String text) {
+        guide = text;
+        showNote();
+    }
+
+    /** The hint for a job, unless it was read; none for null. */
+    public void hint(Job job) {
+        hint.show(job);
+    }
+
+    /** Makes hints that were read come again. */
+    public void hintAgain() {
+        hint.again();
+    }
+
+    /** The pool as it is seen, without what lies over it. */
+    public BufferedImage picture() {
+        Paint sky = getBackground() == null
+                ? Color.WHITE
+                : getBackground().getFills().get(0).getFill();
+        return PoolPicture.of(pool.node(), sky);
     }
 
     private HBox views() {
@@ -152,30 +229,42 @@ public final class PoolPane extends StackPane {
         showNote();
     }
 
-    private void dragging(String id, Vector3D by, double step) {
-        String way = by.getX() != 0
+    private String way(Vector3D by) {
+        return by.getX() != 0
                 ? measure.length(Math.abs(by.getX())) + (by.getX() > 0 ? " forward" : " aft")
                 : by.getY() != 0
                         ? measure.length(Math.abs(by.getY())) + (by.getY() > 0 ? " to port" : " to starboard")
                         : measure.length(Math.abs(by.getZ())) + (by.getZ() < 0 ? " down" : " up");
-        dragNote =
-                id + ": " + way + "   (steps of " + measure.length(step) + (step == 1 ? "; Alt for finer" : "") + ")";
-        desk.drag(id, by);
-        showNote();
+    }
+
+    private String picked(String id) {
+        return desk.isLocked(id)
+                ? id + " is picked, and locked: its numbers can be typed"
+                : desk.selectedPart().filter(Part::isHull).isPresent()
+                        ? id + " is picked; the hull stays where it is"
+                        : id + " is picked: drag it, or nudge it with the arrow keys";
     }
 
     private void showNote() {
+        if (!guide.isEmpty()) {
+            caption.setText(guide);
+            back.setVisible(false);
+            back.setManaged(false);
+            return;
+        }
         Pose looked = desk.looked().get();
+        Trial.Tried tried = trial.tried().get();
         String text = !dragNote.isEmpty()
                 ? dragNote
-                : looked != null
-                        ? looked.caption()
-                        : !pool.isTurnable()
-                                ? FLAT
-                                : desk.selected().get().isEmpty()
-                                        ? "Drag turns the view · wheel nears · click picks a part"
-                                        : desk.selected().get()
-                                                + " is picked: drag it, or nudge it with the arrow keys";
+                : tried != null && tried.held()
+                        ? tried.brief(measure)
+                        : looked != null
+                                ? looked.caption()
+                                : !pool.isTurnable()
+                                        ? FLAT
+                                        : desk.selected().get().isEmpty()
+                                                ? "Drag turns the view · wheel nears · click picks a part"
+                                                : picked(desk.selected().get());
         caption.setText(text);
         back.setVisible(looked != null);
         back.setManaged(looked != null);

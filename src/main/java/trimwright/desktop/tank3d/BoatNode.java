@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
 import javafx.scene.Group;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.CullFace;
@@ -18,11 +20,18 @@ import trimwright.boat.Shape;
 import trimwright.mesh.TriangleMesh;
 import trimwright.report.raster.Bodies;
 
-/** The boat herself, in her own frame about her middle: what is in her first, then the hull through which that is seen. */
+/**
+ * The boat herself, in her own frame about her middle: what is in her first, then the hull through which that is seen. What has many
+ * triangles is made ready in the background and appears when it is.
+ */
 final class BoatNode {
+
+    /** More triangles than this would hold up the pointer for longer than a frame. */
+    private static final int MOST_AT_ONCE = 20_000;
 
     private static final double GLASS = 0.28;
     private static final double CYLINDER_GLASS = 0.3;
+    private static final double TANK_GLASS = 0.45;
     private static final double SMOOTH_DEG = 40;
     private static final double FLAT_DEG = 20;
     /** Radius of the marker for a part of unknown size, as a share of the boat's length. */
@@ -31,6 +40,8 @@ final class BoatNode {
     private static final List<CullFace> THROUGH = List.of(CullFace.FRONT, CullFace.BACK);
     private static final List<CullFace> WHOLE = List.of(CullFace.NONE);
 
+    private final Executor workers;
+    private final Executor front;
     private final Vector3D middle;
     private final double lengthMm;
     private final Group inner = new Group();
@@ -52,7 +63,11 @@ final class BoatNode {
     /** One drawing of a surface: of the part itself or its twin. */
     private record Drawing(MeshView view, boolean twin, When when) {}
 
-    /** A part as drawn. */
+    /** A surface made ready for the graphics: as it is at rest, and coarser where that is too much to be moved. */
+    private record Ready(
+            boolean twin, javafx.scene.shape.TriangleMesh fine, Optional<javafx.scene.shape.TriangleMesh> coarse) {}
+
+    /** A part as drawn; its drawings come later where it is big. */
     private record Shown(Part part, List<Drawing> drawings, List<TriangleMesh> meshes) {
 
         List<MeshView> views() {
@@ -60,9 +75,15 @@ final class BoatNode {
         }
     }
 
-    BoatNode(Vector3D middleMm, double lengthMm) {
+    /**
+     * @param workers where big surfaces are made ready
+     * @param front the window's own thread
+     */
+    BoatNode(Vector3D middleMm, double lengthMm, Executor workers, Executor front) {
         this.middle = middleMm;
         this.lengthMm = lengthMm;
+        this.workers = workers;
+        this.front = front;
     }
 
     /** What is opaque, to be drawn first. */
@@ -92,12 +113,14 @@ final class BoatNode {
                 .filter(e -> !isSame(e.getValue().part(), wanted.get(e.getKey())))
                 .map(Map.Entry::getKey)
                 .toList();
-        gone.forEach(id -> remove(shown.remove(id)));
+        Map<String, Shown> old = new HashMap<>();
+        gone.forEach(id -> old.put(id, shown.remove(id)));
         for (Part part : boat.parts()) {
             if (!shown.containsKey(part.id())) {
-                add(part);
+                add(part, Optional.ofNullable(old.remove(part.id())));
             }
         }
+        old.values().forEach(this::remove);
         restyle();
     }
 
@@ -119,36 +142,61 @@ final class BoatNode {
         }
     }
 
-    private void add(Part part) {
-        List<TriangleMesh> meshes = new ArrayList<>();
-        List<Drawing> drawings = new ArrayList<>();
-        for (boolean twin : part.mirror() ? new boolean[] {false, true} : new boolean[] {false}) {
-            TriangleMesh mesh = mesh(part, twin);
-            meshes.add(mesh);
-            double crease = part.isHull() ? SMOOTH_DEG : FLAT_DEG;
-            boolean big = mesh.triangleCount() > Surfaces.MOST_MOVING;
-            draw(
-                    part,
-                    twin,
-                    big ? When.AT_REST : When.ALWAYS,
-                    Surfaces.of(mesh, middle, crease, Surfaces.MOST_AT_REST),
-                    drawings);
-            if (big) {
-                draw(part, twin, When.MOVING, Surfaces.of(mesh, middle, crease, Surfaces.MOST_MOVING), drawings);
-            }
+    /** Draws a part; what it replaces stays until it is ready. */
+    private void add(Part part, Optional<Shown> old) {
+        List<Boolean> sides = part.mirror() ? List.of(false, true) : List.of(false);
+        List<TriangleMesh> meshes = sides.stream().map(twin -> mesh(part, twin)).toList();
+        Shown now = new Shown(part, new ArrayList<>(), meshes);
+        shown.put(part.id(), now);
+        double crease = part.isHull() ? SMOOTH_DEG : FLAT_DEG;
+        if (meshes.stream().mapToInt(TriangleMesh::triangleCount).sum() <= MOST_AT_ONCE) {
+            old.ifPresent(this::remove);
+            draw(now, ready(meshes, crease));
+            return;
         }
-        Group group = part.isHull() ? outer : isClear(part) ? clear : inner;
-        group.getChildren().addAll(drawings.stream().map(Drawing::view).toList());
-        shown.put(part.id(), new Shown(part, drawings, meshes));
+        workers.execute(() -> {
+            List<Ready> ready = ready(meshes, crease);
+            front.execute(() -> {
+                old.ifPresent(this::remove);
+                // She may have been changed again meanwhile.
+                if (shown.get(part.id()) == now) {
+                    draw(now, ready);
+                    restyle();
+                }
+            });
+        });
     }
 
-    private void draw(
-            Part part, boolean twin, When when, javafx.scene.shape.TriangleMesh surface, List<Drawing> drawings) {
+    private List<Ready> ready(List<TriangleMesh> meshes, double crease) {
+        List<Ready> ready = new ArrayList<>();
+        for (TriangleMesh mesh : meshes) {
+            boolean big = mesh.triangleCount() > Surfaces.MOST_MOVING;
+            ready.add(new Ready(
+                    !ready.isEmpty(),
+                    Surfaces.of(mesh, middle, crease, Surfaces.MOST_AT_REST),
+                    big ? Optional.of(Surfaces.of(mesh, middle, crease, Surfaces.MOST_MOVING)) : Optional.empty()));
+        }
+        return ready;
+    }
+
+    private void draw(Shown now, List<Ready> ready) {
+        Part part = now.part();
+        for (Ready one : ready) {
+            draw(now, one.twin(), one.coarse().isPresent() ? When.AT_REST : When.ALWAYS, one.fine());
+            one.coarse().ifPresent(coarse -> draw(now, one.twin(), When.MOVING, coarse));
+        }
+        Group group = part.isHull() ? outer : isClear(part) ? clear : inner;
+        List<MeshView> views = now.views();
+        // A tank may stand in a cylinder, and is seen through it.
+        group.getChildren().addAll(part.isTank() ? 0 : group.getChildren().size(), views);
+    }
+
+    private void draw(Shown now, boolean twin, When when, javafx.scene.shape.TriangleMesh surface) {
         // Of what is seen through, the far side first.
-        for (CullFace cull : isClear(part) ? THROUGH : WHOLE) {
-            MeshView view = view(part, surface, cull);
+        for (CullFace cull : isClear(now.part()) ? THROUGH : WHOLE) {
+            MeshView view = view(now.part(), surface, cull);
             view.setVisible(isSeen(when));
-            drawings.add(new Drawing(view, twin, when));
+            now.drawings().add(new Drawing(view, twin, when));
         }
     }
 
@@ -165,7 +213,7 @@ final class BoatNode {
     }
 
     private static boolean isClear(Part part) {
-        return part.isHull() || part.kind() == Kind.CYLINDER || part.kind() == Kind.AIR;
+        return part.isHull() || part.isTank() || part.kind() == Kind.CYLINDER || part.kind() == Kind.AIR;
     }
 
     private TriangleMesh mesh(Part part, boolean twin) {
@@ -210,7 +258,7 @@ final class BoatNode {
             boolean wire = part.isHull() && look == HullLook.WIRE;
             double opacity = part.isHull()
                     ? (look == HullLook.GLASS ? GLASS : 1)
-                    : part.kind() == Kind.CYLINDER || part.kind() == Kind.AIR ? CYLINDER_GLASS : 1;
+                    : part.isTank() ? TANK_GLASS : isClear(part) ? CYLINDER_GLASS : 1;
             for (MeshView view : one.views()) {
                 view.setDrawMode(wire ? DrawMode.LINE : DrawMode.FILL);
                 view.setMaterial(Paints.lit(colour, opacity));

@@ -1,9 +1,11 @@
 package trimwright.desktop.tank3d;
 
+import javafx.geometry.Point2D;
 import javafx.geometry.Point3D;
 import javafx.scene.PerspectiveCamera;
 import javafx.scene.transform.Rotate;
 import javafx.scene.transform.Translate;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /** The eye that looks at the pool: it turns about a point, nears it and moves with it. Lengths in mm of the scene. */
 final class Eye {
@@ -109,6 +111,35 @@ final class Eye {
     /** Direction in the scene away from the viewer. */
     Point3D away() {
         return direction(0, 0, 1);
+    }
+
+    /** How many pixels one mm along an axis of the boat takes, at the middle of the view. */
+    Point2D seen(Vector3D axisOfBoat, Stance stance, double widthPx) {
+        Point3D scenic = stance.toScene().deltaTransform(axisOfBoat.getX(), axisOfBoat.getY(), axisOfBoat.getZ());
+        double scale = 1 / mmPerPx(widthPx);
+        return new Point2D(scenic.dotProduct(right()) * scale, scenic.dotProduct(down()) * scale);
+    }
+
+    /** mm along an axis that is seen so, for a way of the pointer; 0 where it is seen end-on. */
+    static double along(Point2D seen, double dxPx, double dyPx) {
+        double square = seen.dotProduct(seen);
+        return square < 1e-9 ? 0 : seen.dotProduct(dxPx, dyPx) / square;
+    }
+
+    /** Where the eye is, in the scene. */
+    Point3D place() {
+        return new Point3D(target.getX(), target.getY(), target.getZ()).add(away().multiply(-distanceMm()));
+    }
+
+    /** Direction in the scene of what is seen at a pixel, counted from the middle of the picture; of unit depth. */
+    Point3D toward(double xPx, double yPx, double widthPx) {
+        double scale = mmPerPx(widthPx) / distanceMm();
+        return away().add(right().multiply(xPx * scale)).add(down().multiply(yPx * scale));
+    }
+
+    /** Depth from which on things are seen, mm. */
+    double nearestMm() {
+        return camera.getNearClip();
     }
 
     private Point3D direction(double x, double y, double z) {

@@ -2,8 +2,8 @@ package trimwright.desktop.tank3d;
 
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.animation.PauseTransition;
 import javafx.scene.Node;
@@ -15,7 +15,9 @@ import javafx.scene.layout.Region;
 import javafx.util.Duration;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
+import trimwright.boat.MisfitRoom;
 import trimwright.desktop.model.Background;
+import trimwright.desktop.model.Misfit;
 import trimwright.desktop.model.Pose;
 import trimwright.desktop.model.Problem;
 import trimwright.mesh.TriangleMesh;
@@ -31,6 +33,7 @@ public final class FlatPool extends Region implements PoolView {
     private final Background drawing;
     private final PauseTransition resized = new PauseTransition(Duration.millis(200));
     private Pose pose;
+    private List<Vector3D> misfits = List.of();
 
     /**
      * Makes an empty picture.
@@ -69,6 +72,7 @@ public final class FlatPool extends Region implements PoolView {
             return;
         }
         Pose drawn = pose;
+        List<Vector3D> marked = misfits;
         int width =
                 (int) Math.max(BoatPicture.LEAST_WIDTH_PX, Math.min(BoatPicture.GREATEST_WIDTH_PX, 1.5 * getWidth()));
         drawing.ask(
@@ -81,7 +85,8 @@ public final class FlatPool extends Region implements PoolView {
                                 drawn.centreOfGravityMm(),
                                 drawn.metacentreMm(),
                                 drawn.boat().name(),
-                                drawn.caption()),
+                                drawn.caption(),
+                                marked),
                         width),
                 image -> {
                     trouble.setText("");
@@ -125,18 +130,8 @@ public final class FlatPool extends Region implements PoolView {
     }
 
     @Override
-    public void onPicked(Consumer<String> listener) {
-        // Nothing can be picked in a picture.
-    }
-
-    @Override
-    public void onDragging(Dragging listener) {
-        // Nothing can be dragged in a picture.
-    }
-
-    @Override
-    public void onDragged(BiConsumer<String, Vector3D> listener) {
-        // Nothing can be dragged in a picture.
+    public void tell(Handed handed) {
+        // In a picture there is nothing to take hold of.
     }
 
     @Override
@@ -167,6 +162,28 @@ public final class FlatPool extends Region implements PoolView {
     @Override
     public void showMarks(boolean shown) {
         // Marks belong to the picture.
+    }
+
+    @Override
+    public void misfits(List<Misfit> found) {
+        List<Vector3D> points = found.stream()
+                .flatMap(m -> m.room().stream())
+                .map(MisfitRoom::middleMm)
+                .toList();
+        if (!points.equals(misfits)) {
+            misfits = points;
+            draw();
+        }
+    }
+
+    @Override
+    public void trial(boolean shown) {
+        // The sliders do what the grips would.
+    }
+
+    @Override
+    public void onPointed(Optional<Consumer<Vector3D>> listener) {
+        // Heights are typed.
     }
 
     @Override

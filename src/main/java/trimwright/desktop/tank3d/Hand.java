@@ -3,7 +3,6 @@ package trimwright.desktop.tank3d;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
-import javafx.geometry.Point3D;
 import javafx.scene.Node;
 import javafx.scene.SubScene;
 import javafx.scene.input.MouseButton;
@@ -19,6 +18,9 @@ final class Hand {
         void moved();
 
         void fit();
+
+        /** Whether a click is meant for a point of the hull; then it is taken. */
+        boolean pointed(double xPx, double yPx);
 
         void picked(String id);
 
@@ -103,10 +105,7 @@ final class Hand {
             axis = alongPointer(dx, dy);
         }
         double step = e.isAltDown() ? 0.1 : 1;
-        Point2D seen = seen(axis);
-        double lengthPx = seen.getX() * seen.getX() + seen.getY() * seen.getY();
-        double mm = lengthPx < 1e-9 ? 0 : (dx * seen.getX() + dy * seen.getY()) / lengthPx;
-        double stepped = Math.rint(mm / step) * step;
+        double stepped = Math.rint(Eye.along(seen(axis), dx, dy) / step) * step;
         by = axis.scalarMultiply(stepped);
         pool.dragging(held, by, step);
     }
@@ -130,12 +129,8 @@ final class Hand {
         return best;
     }
 
-    /** How many pixels one mm along an axis of the boat takes, at the middle of the view. */
     private Point2D seen(Vector3D axisOfBoat) {
-        Point3D scenic =
-                pool.stance().toScene().deltaTransform(axisOfBoat.getX(), axisOfBoat.getY(), axisOfBoat.getZ());
-        double scale = 1 / eye.mmPerPx(scene.getWidth());
-        return new Point2D(scenic.dotProduct(eye.right()) * scale, scenic.dotProduct(eye.down()) * scale);
+        return eye.seen(axisOfBoat, pool.stance(), scene.getWidth());
     }
 
     private void release(MouseEvent e) {
@@ -143,7 +138,9 @@ final class Hand {
         if (!held.isEmpty() && axis != null) {
             pool.dragged(held, by);
         } else if (still && e.getButton() == MouseButton.PRIMARY) {
-            if (e.getClickCount() == 2) {
+            if (pool.pointed(e.getX(), e.getY())) {
+                held = "";
+            } else if (e.getClickCount() == 2) {
                 pool.fit();
             } else {
                 pool.picked(partAt(e).orElse(""));

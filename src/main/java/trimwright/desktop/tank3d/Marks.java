@@ -3,27 +3,21 @@ package trimwright.desktop.tank3d;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import javafx.geometry.Point2D;
-import javafx.geometry.Point3D;
 import javafx.scene.Group;
 import javafx.scene.SubScene;
-import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
 import javafx.scene.paint.Color;
-import javafx.scene.shape.Line;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.desktop.model.Pose;
 
-/** B, G, M and other named points: a body in the scene and a label over it, with a leader between the two. */
+/** B, G and M: a body in the scene and a label over it. */
 final class Marks {
 
-    /** A named point with where its label stands, px from the point. */
-    private record Mark(MarkBody body, Label label, Line leader, double dx, double dy) {}
+    private record Mark(MarkBody body, Tag tag) {}
 
     private final Group bodies = new Group();
     private final Pane overlay = new Pane();
     private final Map<String, Mark> marks = new LinkedHashMap<>();
-    private boolean shown = true;
 
     Marks() {
         overlay.setMouseTransparent(true);
@@ -36,13 +30,10 @@ final class Marks {
 
     private void add(String key, String text, Color colour, MarkBody.Form form, double dx, double dy) {
         MarkBody body = new MarkBody(form, colour);
-        Label label = new Label(text);
-        label.getStyleClass().addAll("tank-label", "mark-" + key);
-        Line leader = new Line();
-        leader.getStyleClass().add("tank-leader");
+        Tag tag = new Tag(body.node(), text, dx, dy, "mark-" + key);
         bodies.getChildren().add(body.node());
-        overlay.getChildren().addAll(leader, label);
-        marks.put(key, new Mark(body, label, leader, dx, dy));
+        tag.addTo(overlay);
+        marks.put(key, new Mark(body, tag));
     }
 
     Group bodies() {
@@ -54,13 +45,8 @@ final class Marks {
     }
 
     void setShown(boolean visible) {
-        shown = visible;
         bodies.setVisible(visible);
         overlay.setVisible(visible);
-    }
-
-    boolean isShown() {
-        return shown;
     }
 
     /** Puts the points where a pose has them. */
@@ -73,31 +59,12 @@ final class Marks {
     private void put(String key, Optional<Vector3D> at, Vector3D middle, double sizeMm) {
         Mark mark = marks.get(key);
         mark.body().node().setVisible(at.isPresent());
-        mark.label().setVisible(at.isPresent());
-        mark.leader().setVisible(at.isPresent());
+        mark.tag().setVisible(at.isPresent());
         at.ifPresent(p -> mark.body().place(p.subtract(middle), sizeMm));
     }
 
     /** Puts the labels over their points as they are seen now. */
     void follow(SubScene scene) {
-        for (Mark mark : marks.values()) {
-            if (!mark.label().isVisible()) {
-                continue;
-            }
-            Point3D p = mark.body().node().localToScene(Point3D.ZERO, true);
-            Point2D at = overlay.sceneToLocal(p.getX(), p.getY());
-            mark.label().autosize();
-            double x = at.getX() + mark.dx() - (mark.dx() < 0 ? mark.label().getWidth() : 0);
-            double y = at.getY() + mark.dy() - mark.label().getHeight() / 2;
-            double right = scene.getWidth() - mark.label().getWidth() - 4;
-            double bottom = scene.getHeight() - mark.label().getHeight() - 4;
-            mark.label().relocate(Math.max(4, Math.min(right, x)), Math.max(4, Math.min(bottom, y)));
-            mark.leader().setStartX(at.getX());
-            mark.leader().setStartY(at.getY());
-            double labelX =
-                    mark.label().getLayoutX() + (mark.dx() < 0 ? mark.label().getWidth() : 0);
-            mark.leader().setEndX(labelX);
-            mark.leader().setEndY(mark.label().getLayoutY() + mark.label().getHeight() / 2);
-        }
+        marks.values().forEach(m -> m.tag().follow(overlay, scene));
     }
 }

@@ -11,6 +11,9 @@ final class Paints {
 
     static final Color WATERLINE = Color.web("#0a6fd6");
     static final Color PAINTED_LINE = Color.web("#d9480f");
+    static final Color TRIED_LINE = Color.web("#6741d9");
+    static final Color MISFIT = Color.web("#c2001f");
+    static final Color TANK_WATER = Color.web("#1864ab");
     static final Color GRAVITY = Color.web("#d6336c");
     static final Color BUOYANCY = Color.web("#1971c2");
     static final Color METACENTRE = Color.web("#e8a200");

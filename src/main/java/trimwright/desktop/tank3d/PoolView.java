@@ -1,21 +1,35 @@
 package trimwright.desktop.tank3d;
 
 import java.util.List;
-import java.util.function.BiConsumer;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
+import trimwright.desktop.model.Misfit;
 import trimwright.desktop.model.Pose;
+import trimwright.immersion.WaterPlane;
 import trimwright.mesh.TriangleMesh;
 
 /** The boat in the pool as the rest of the window knows it, whether drawn in 3D or as a picture. */
 public interface PoolView {
 
-    /** A part is being dragged. */
-    @FunctionalInterface
-    interface Dragging {
+    /** Who is told what the hand does in the pool. */
+    interface Handed {
+
+        /** A part was clicked at; empty for none. */
+        void picked(String id);
+
+        boolean mayDrag(String id);
+
+        /** A part is being dragged. */
         void dragging(String id, Vector3D byMm, double stepMm);
+
+        /** A part was let go. */
+        void dragged(String id, Vector3D byMm);
+
+        /** A waterline is held elsewhere, or let go there. */
+        void tried(WaterPlane plane, boolean released);
     }
 
     Node node();
@@ -32,11 +46,11 @@ public interface PoolView {
     /** Marks a part as picked; empty for none. */
     void pick(String id);
 
-    void onPicked(Consumer<String> listener);
+    /** Says who is told what the hand does. */
+    void tell(Handed handed);
 
-    void onDragging(Dragging listener);
-
-    void onDragged(BiConsumer<String, Vector3D> listener);
+    /** Who takes the points of the hull that are clicked at, mm; while somebody does, a click on the hull picks no part. */
+    void onPointed(Optional<Consumer<Vector3D>> listener);
 
     void look(HullLook look);
 
@@ -51,6 +65,12 @@ public interface PoolView {
     void cut(double share);
 
     void showMarks(boolean shown);
+
+    /** Marks what does not fit, where it is, until the boat is shown anew. */
+    void misfits(List<Misfit> found);
+
+    /** Shows grips by which the waterline is lifted and tilted, or takes them away. */
+    void trial(boolean shown);
 
     void setDark(boolean dark);
 

@@ -60,6 +60,25 @@ record Stance(Vector3D up, double middleAboveMm) {
                 0);
     }
 
+    /** From the scene back to mm about the boat's middle: the turn is undone by its mirror at the diagonal. */
+    Affine toBoat() {
+        Affine to = toScene();
+        double down = -middleAboveMm;
+        return new Affine(
+                to.getMxx(),
+                to.getMyx(),
+                to.getMzx(),
+                -to.getMyx() * down,
+                to.getMxy(),
+                to.getMyy(),
+                to.getMzy(),
+                -to.getMyy() * down,
+                to.getMxz(),
+                to.getMyz(),
+                to.getMzz(),
+                -to.getMyz() * down);
+    }
+
     /** Where a point of the boat, about her middle, lands in the scene. */
     Point3D scene(Vector3D aboutMiddle) {
         return toScene().transform(aboutMiddle.getX(), aboutMiddle.getY(), aboutMiddle.getZ());

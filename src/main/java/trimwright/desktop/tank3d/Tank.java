@@ -3,90 +3,81 @@ package trimwright.desktop.tank3d;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiConsumer;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javafx.animation.Animation;
-import javafx.animation.AnimationTimer;
 import javafx.animation.PauseTransition;
+import javafx.geometry.Point2D;
 import javafx.geometry.Point3D;
+import javafx.scene.Cursor;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.SceneAntialiasing;
 import javafx.scene.SubScene;
 import javafx.scene.layout.Region;
-import javafx.scene.shape.CullFace;
 import javafx.scene.shape.MeshView;
 import javafx.scene.transform.Affine;
 import javafx.util.Duration;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
-import trimwright.boat.PaintedLine;
-import trimwright.boat.Part;
-import trimwright.boat.Shape;
 import trimwright.desktop.model.Edits;
+import trimwright.desktop.model.Misfit;
 import trimwright.desktop.model.Pose;
+import trimwright.immersion.WaterPlane;
 import trimwright.mesh.Bounds;
+import trimwright.mesh.TriangleMesh;
 
 /** The pool with the boat in it. Shows poses, going from one to the next smoothly; tells what is picked and dragged. */
 public final class Tank extends Region implements PoolView {
 
-    private static final double GLIDE_S = 0.45;
     private static final double MARK_SHARE = 0.0075;
-    private static final double TUBE_SHARE = 0.0011;
-    private static final double DASH_SHARE = 0.012;
 
+    private final Executor workers;
+    private final Executor front;
     private final Eye eye = new Eye();
     private final Pool pool = new Pool();
     private final Marks marks = new Marks();
+    private final MisfitMarks misfits = new MisfitMarks();
+    private final TankWaters waters = new TankWaters();
+    private final Lines lines = new Lines();
+    private final TrialHandles trial = new TrialHandles(new Grips());
     private final Group ship = new Group();
+    private final Group over = new Group(misfits.bodies());
     private final Affine place = new Affine();
-    private final MeshView waterline = new MeshView();
-    private final MeshView paintedLine = new MeshView();
     private final Group extra = new Group();
     private final SubScene scene;
-    private final AnimationTimer glide = new AnimationTimer() {
-        @Override
-        public void handle(long now) {
-            glide(now);
-        }
-    };
+    private final Glide glide = new Glide(new Stance(Vector3D.PLUS_K, 0), this::step, this::arrived);
+    private final PauseTransition stir = new PauseTransition(Duration.millis(350));
 
     private BoatNode boatNode;
     private Pose pose;
-    private Stance stance = new Stance(Vector3D.PLUS_K, 0);
-    private Stance from = stance;
-    private Stance to = stance;
-    private long beganNs;
-    private boolean gliding;
-    private String frameOf = "";
-    private Optional<PaintedLine> painted = Optional.empty();
-    private List<trimwright.mesh.TriangleMesh> paintedOn = List.of();
-    private Bounds box;
+    private Frame frame;
     private Bounds whole;
     private HullLook look = HullLook.GLASS;
-    private final PauseTransition stir = new PauseTransition(Duration.millis(350));
     private double cut;
     private String picked = "";
-    private Consumer<String> onPicked = id -> {};
-    private Dragging onDragging = (id, by, step) -> {};
-    private BiConsumer<String, Vector3D> onDragged = (id, by) -> {};
+    private Handed handed;
+    private Optional<Consumer<Vector3D>> onPointed = Optional.empty();
 
-    /** Makes an empty pool; the toolkit must be running, with 3D. */
-    public Tank() {
+    /**
+     * Makes an empty pool; the toolkit must be running, with 3D.
+     *
+     * @param workers where big surfaces are made ready for drawing
+     * @param front the window's own thread
+     */
+    public Tank(Executor workers, Executor front) {
+        this.workers = workers;
+        this.front = front;
         ship.getTransforms().setAll(place);
-        waterline.setMaterial(Paints.glowing(Paints.WATERLINE));
-        paintedLine.setMaterial(Paints.glowing(Paints.PAINTED_LINE));
-        for (MeshView line : List.of(waterline, paintedLine)) {
-            line.setMouseTransparent(true);
-            line.setCullFace(CullFace.NONE);
-        }
-        Group world = new Group(pool.lights(), ship, pool.water());
+        over.getTransforms().setAll(place);
+        Group world = new Group(pool.lights(), ship, pool.water(), over);
         scene = new SubScene(world, 400, 300, true, SceneAntialiasing.BALANCED);
         scene.setCamera(eye.camera());
+        // Also where nothing is drawn the hand turns the view.
+        scene.setPickOnBounds(true);
         getStyleClass().add("tank");
         setFocusTraversable(true);
-        getChildren().addAll(scene, marks.overlay());
+        getChildren().addAll(scene, marks.overlay(), misfits.overlay(), trial.pane());
         stir.setOnFinished(e -> boatNode.setMoving(false));
         setMinSize(200, 150);
         new Hand(scene, eye, new Grip());
@@ -108,32 +99,78 @@ public final class Tank extends Region implements PoolView {
         }
 
         @Override
+        public boolean pointed(double xPx, double yPx) {
+            Optional<Vector3D> hit = onPointed.isEmpty() ? Optional.empty() : hullAt(xPx, yPx);
+            hit.ifPresent(p -> onPointed.get().accept(p));
+            return hit.isPresent();
+        }
+
+        @Override
         public void picked(String id) {
-            onPicked.accept(id);
+            handed.picked(id);
         }
 
         @Override
         public boolean mayDrag(String id) {
-            return id.equals(picked)
-                    && pose.boat().part(id).filter(p -> !p.isHull()).isPresent();
+            return id.equals(picked) && handed.mayDrag(id);
         }
 
         @Override
         public Stance stance() {
-            return stance;
+            return glide.stance();
         }
 
         @Override
         public void dragging(String id, Vector3D byMm, double stepMm) {
             Tank.this.moving();
             shift(id, byMm);
-            onDragging.dragging(id, byMm, stepMm);
+            handed.dragging(id, byMm, stepMm);
         }
 
         @Override
         public void dragged(String id, Vector3D byMm) {
-            onDragged.accept(id, byMm);
+            handed.dragged(id, byMm);
         }
+    }
+
+    /** What the grips of a trial waterline do. */
+    private final class Grips implements TrialHandles.Pool {
+        @Override
+        public Bounds hull() {
+            return frame.box();
+        }
+
+        @Override
+        public Point2D upSeen() {
+            return eye.seen(Vector3D.PLUS_K, glide.stance(), getWidth());
+        }
+
+        @Override
+        public Point2D seen(Vector3D pointMm) {
+            Vector3D p = pointMm.subtract(frame.middleMm());
+            Point3D at = ship.localToScene(new Point3D(p.getX(), p.getY(), p.getZ()), true);
+            return sceneToLocal(at.getX(), at.getY());
+        }
+
+        @Override
+        public void held(WaterPlane plane, boolean released) {
+            lines.trial(Optional.of(plane), boatNode.lined(), frame);
+            trial.follow();
+            handed.tried(plane, released);
+        }
+    }
+
+    private Optional<Vector3D> hullAt(double xPx, double yPx) {
+        if (boatNode == null) {
+            return Optional.empty();
+        }
+        Affine toBoat = glide.stance().toBoat();
+        double width = scene.getWidth();
+        Point3D from = toBoat.transform(eye.place());
+        Point3D toward = toBoat.deltaTransform(eye.toward(xPx - width / 2, yPx - scene.getHeight() / 2, width));
+        Vector3D eyeAt = new Vector3D(from.getX(), from.getY(), from.getZ()).add(frame.middleMm());
+        return new Ray(eyeAt, new Vector3D(toward.getX(), toward.getY(), toward.getZ()), eye.nearestMm())
+                .firstOn(boatNode.lined());
     }
 
     private void shift(String id, Vector3D byMm) {
@@ -153,83 +190,47 @@ public final class Tank extends Region implements PoolView {
     }
 
     @Override
-    public void onPicked(Consumer<String> listener) {
-        onPicked = listener;
+    public void tell(Handed listener) {
+        handed = listener;
     }
 
     @Override
-    public void onDragging(Dragging listener) {
-        onDragging = listener;
-    }
-
-    @Override
-    public void onDragged(BiConsumer<String, Vector3D> listener) {
-        onDragged = listener;
+    public void onPointed(Optional<Consumer<Vector3D>> listener) {
+        onPointed = listener;
+        scene.setCursor(listener.isPresent() ? Cursor.CROSSHAIR : Cursor.DEFAULT);
     }
 
     @Override
     public void showBoat(Boat boat) {
-        Bounds bounds = bounds(boat);
-        // The view is kept while she is worked on; without a hull her bounds change with every part.
-        String frame = boat.parts().stream().anyMatch(Part::isHull) ? bounds.toString() : boat.name();
-        if (!frameOf.equals(frame)) {
-            box = bounds;
-            frameOf = frame;
-            boatNode = new BoatNode(middle(), lengthMm());
-            boatNode.look(look);
-            ship.getChildren()
-                    .setAll(
-                            boatNode.inner(),
-                            extra,
-                            waterline,
-                            paintedLine,
-                            marks.bodies(),
-                            boatNode.clear(),
-                            boatNode.outer());
-            extra.getChildren().clear();
-            eye.suit(lengthMm());
-            pool.suit(lengthMm(), bounds.sizeZ());
-            pose = null;
+        Frame now = Frame.of(boat);
+        // The view is kept while she is worked on.
+        if (frame == null || !frame.name().equals(now.name())) {
+            frame = now;
+            begin();
         }
-        whole = bounds(boat.parts());
+        whole = Frame.bounds(boat.parts());
         boatNode.show(boat);
         boatNode.pick(picked);
-        paint(boat);
+        lines.paint(boat.paintedLine(), boatNode.lined(), frame);
+        misfits(List.of());
     }
 
-    private void paint(Boat boat) {
-        List<trimwright.mesh.TriangleMesh> lined = boatNode.lined();
-        if (boat.paintedLine().equals(painted) && lined.equals(paintedOn)) {
-            return;
-        }
-        painted = boat.paintedLine();
-        paintedOn = lined;
-        paintedLine.setMesh(boat.paintedLine()
-                .map(line -> CutLine.tubes(
-                        lined, line.plane(), middle(), 1.2 * TUBE_SHARE * lengthMm(), DASH_SHARE * lengthMm()))
-                .orElse(null));
-    }
-
-    /** The box around the hull, which stays while she is loaded; without a hull around everything. */
-    private static Bounds bounds(Boat boat) {
-        List<Part> hull = boat.parts().stream().filter(Part::isHull).toList();
-        return bounds(hull.isEmpty() ? boat.parts() : hull);
-    }
-
-    private static Bounds bounds(List<Part> parts) {
-        return parts.stream()
-                .flatMap(p -> p.shape().stream().flatMap(s -> p.mirror() ? Stream.of(s, s.mirrored()) : Stream.of(s)))
-                .map(Shape::bounds)
-                .reduce(Bounds::union)
-                .orElse(new Bounds(-50, -50, -50, 50, 50, 50));
-    }
-
-    private Vector3D middle() {
-        return new Vector3D(box.centreX(), box.centreY(), box.centreZ());
-    }
-
-    private double lengthMm() {
-        return box.longestSide();
+    private void begin() {
+        boatNode = new BoatNode(frame.middleMm(), frame.lengthMm(), workers, front);
+        boatNode.look(look);
+        ship.getChildren()
+                .setAll(
+                        boatNode.inner(),
+                        extra,
+                        lines.group(),
+                        marks.bodies(),
+                        waters.bodies(),
+                        boatNode.clear(),
+                        boatNode.outer());
+        extra.getChildren().clear();
+        eye.suit(frame.lengthMm());
+        pool.suit(frame.lengthMm(), frame.box().sizeZ());
+        pose = null;
     }
 
     @Override
@@ -239,57 +240,34 @@ public final class Tank extends Region implements PoolView {
         }
         boolean first = pose == null;
         pose = next;
-        marks.put(next, middle(), MARK_SHARE * lengthMm());
-        Stance wanted = Stance.of(next.water(), middle());
+        marks.put(next, frame.middleMm(), MARK_SHARE * frame.lengthMm());
+        waters.show(next.boat(), next.water(), frame.middleMm());
+        Stance wanted = Stance.of(next.water(), frame.middleMm());
         if (first) {
-            stance = wanted;
-            to = wanted;
-            arrive();
+            glide.put(wanted);
             look(View.FREE);
-            return;
-        }
-        if (wanted.isNear(to, lengthMm()) && gliding) {
-            return;
-        }
-        from = stance;
-        to = wanted;
-        if (wanted.isNear(stance, lengthMm())) {
-            arrive();
-            return;
-        }
-        beganNs = 0;
-        if (!gliding) {
-            gliding = true;
-            waterline.setVisible(false);
-            glide.start();
+        } else {
+            glide.go(wanted, frame.lengthMm());
         }
     }
 
-    private void glide(long nowNs) {
-        if (beganNs == 0) {
-            beganNs = nowNs;
-        }
-        double share = (nowNs - beganNs) / 1e9 / GLIDE_S;
-        if (share >= 1) {
-            stance = to;
-            arrive();
-            return;
-        }
-        stance = from.toward(to, share * share * (3 - 2 * share));
+    private void step() {
+        lines.hideWater();
         moving();
         stand();
     }
 
-    private void arrive() {
-        glide.stop();
-        gliding = false;
-        waterline.setMesh(CutLine.tubes(boatNode.lined(), pose.water(), middle(), TUBE_SHARE * lengthMm(), 0));
-        waterline.setVisible(true);
+    private void arrived() {
+        lines.water(pose.water(), boatNode.lined(), frame);
+        if (!trial.isHolding()) {
+            lines.trial(Optional.empty(), List.of(), frame);
+        }
+        trial.put(pose.water());
         stand();
     }
 
     private void stand() {
-        place.setToTransform(stance.toScene());
+        place.setToTransform(glide.stance().toScene());
         redrawn();
     }
 
@@ -306,8 +284,10 @@ public final class Tank extends Region implements PoolView {
     private void redrawn() {
         if (boatNode != null) {
             eye.cut(corners(), cut);
+            trial.follow();
         }
         marks.follow(scene);
+        misfits.follow(scene);
     }
 
     @Override
@@ -341,15 +321,7 @@ public final class Tank extends Region implements PoolView {
     }
 
     private List<Point3D> corners() {
-        List<Point3D> corners = new ArrayList<>();
-        for (int i = 0; i < 8; i++) {
-            corners.add(to.scene(new Vector3D(
-                            (i & 1) == 0 ? whole.minX() : whole.maxX(),
-                            (i & 2) == 0 ? whole.minY() : whole.maxY(),
-                            (i & 4) == 0 ? whole.minZ() : whole.maxZ())
-                    .subtract(middle())));
-        }
-        return corners;
+        return frame.corners(whole, glide.goal());
     }
 
     @Override
@@ -374,18 +346,32 @@ public final class Tank extends Region implements PoolView {
     }
 
     @Override
+    public void misfits(List<Misfit> found) {
+        misfits.show(found, frame.middleMm(), frame.lengthMm());
+        redrawn();
+    }
+
+    @Override
+    public void trial(boolean shown) {
+        trial.setShown(shown);
+        if (pose != null) {
+            redrawn();
+        }
+    }
+
+    @Override
     public void setDark(boolean dark) {
         pool.setDark(dark);
     }
 
     @Override
-    public void extra(List<trimwright.mesh.TriangleMesh> meshes, boolean planned) {
+    public void extra(List<TriangleMesh> meshes, boolean planned) {
         extra.getChildren().clear();
         if (boatNode == null) {
             return;
         }
-        for (trimwright.mesh.TriangleMesh mesh : meshes) {
-            MeshView body = new MeshView(Surfaces.of(mesh, middle(), 20, Surfaces.MOST_AT_REST));
+        for (TriangleMesh mesh : meshes) {
+            MeshView body = new MeshView(Surfaces.of(mesh, frame.middleMm(), 20, Surfaces.MOST_AT_REST));
             body.setMaterial(Paints.lit(planned ? Paints.PLANNED : Paints.PICKED, planned ? 1 : 0.45));
             body.setMouseTransparent(true);
             extra.getChildren().add(body);
@@ -397,7 +383,9 @@ public final class Tank extends Region implements PoolView {
         boolean first = scene.getWidth() != getWidth() || scene.getHeight() != getHeight();
         scene.setWidth(getWidth());
         scene.setHeight(getHeight());
-        marks.overlay().resizeRelocate(0, 0, getWidth(), getHeight());
+        for (Region pane : List.of(marks.overlay(), misfits.overlay(), trial.pane())) {
+            pane.resizeRelocate(0, 0, getWidth(), getHeight());
+        }
         if (first) {
             fit();
         }

@@ -3,6 +3,7 @@ package trimwright.report.picture;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
@@ -35,6 +36,7 @@ public final class BoatPicture {
      * @param metacentreMm the transverse metacentre M
      * @param title what stands above the picture
      * @param caption the verdict; broken into lines where needed, left out when blank
+     * @param misfitsMm where something does not fit
      */
     public record Scene(
             Boat boat,
@@ -44,7 +46,34 @@ public final class BoatPicture {
             Optional<Vector3D> centreOfGravityMm,
             Optional<Vector3D> metacentreMm,
             String title,
-            String caption) {
+            String caption,
+            List<Vector3D> misfitsMm) {
+
+        public Scene {
+            misfitsMm = List.copyOf(misfitsMm);
+        }
+
+        /** The same without anything that does not fit. */
+        public Scene(
+                Boat boat,
+                WaterPlane water,
+                Optional<PaintedLine> paintedLine,
+                Optional<Vector3D> centreOfBuoyancyMm,
+                Optional<Vector3D> centreOfGravityMm,
+                Optional<Vector3D> metacentreMm,
+                String title,
+                String caption) {
+            this(
+                    boat,
+                    water,
+                    paintedLine,
+                    centreOfBuoyancyMm,
+                    centreOfGravityMm,
+                    metacentreMm,
+                    title,
+                    caption,
+                    List.of());
+        }
 
         /** A boat at rest in an attitude that was solved for her. */
         public static Scene of(Condition condition, Equilibrium at, String caption) {

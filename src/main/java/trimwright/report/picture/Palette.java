@@ -14,6 +14,8 @@ final class Palette {
     static final Color WATER_LINE = new Color(0x0B5C94);
     static final Color PAINT = new Color(0xC8420A);
 
+    static final Color MISFIT = new Color(0xB00020);
+
     static final int AIR = 0xFDFEFE;
 
     /** The water behind the boat, and its tint over what is under it. */

@@ -120,6 +120,10 @@ final class PictureKey {
         if (scene.metacentreMm().isPresent()) {
             entries.add(mark(PictureMarks.Mark.METACENTRE));
         }
+        if (!scene.misfitsMm().isEmpty()) {
+            entries.add(new Entry(
+                    (g, x, y, size) -> PictureMarks.misfit(g, x + 0.5 * size, y, 0.55 * size), "does not fit"));
+        }
         return entries;
     }
 

@@ -63,6 +63,22 @@ final class PictureMarks {
         }
     }
 
+    /** Something does not fit here: an exclamation mark in a triangle, with the warner's thick rim. */
+    static void misfit(Graphics2D g, double x, double y, double r) {
+        Path2D triangle = new Path2D.Double();
+        triangle.moveTo(x, y - 1.1 * r);
+        triangle.lineTo(x + 1.15 * r, y + 0.85 * r);
+        triangle.lineTo(x - 1.15 * r, y + 0.85 * r);
+        triangle.closePath();
+        g.setColor(Color.WHITE);
+        g.fill(triangle);
+        g.setColor(Palette.MISFIT);
+        g.setStroke(new BasicStroke((float) (r * 0.3), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+        g.draw(triangle);
+        g.draw(new Line2D.Double(x, y - 0.35 * r, x, y + 0.25 * r));
+        g.fill(disc(x, y + 0.52 * r, 0.16 * r));
+    }
+
     private static Shape disc(double x, double y, double r) {
         return new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r);
     }

@@ -5,16 +5,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Kind;
 import trimwright.boat.Piece;
 import trimwright.boat.Shape;
-import trimwright.immersion.Displacer;
-import trimwright.immersion.Immersion;
 import trimwright.immersion.WaterPlane;
 import trimwright.mesh.TriangleMesh;
 import trimwright.report.raster.Bodies;
+import trimwright.report.raster.TankLevel;
 
 /**
  * The scene made ready for drawing: every piece as a mesh, and how far the boat reaches in the axes of the water.
@@ -29,8 +27,6 @@ record PictureModel(BoatPicture.Scene scene, List<Body> bodies, Reach ahead, Rea
 
     /** Share of the boat's length that a marker for a part of unknown size takes. */
     private static final double MARKER_SHARE = 0.007;
-
-    private static final int MOST_STEPS = 200;
 
     /**
      * One piece.
@@ -147,25 +143,6 @@ record PictureModel(BoatPicture.Scene scene, List<Body> bodies, Reach ahead, Rea
 
     /** Height of the water in a tank above the water outside. */
     private static Optional<Double> level(Piece piece, WaterPlane water) {
-        double fill = piece.part().fill();
-        if (piece.tankRoom().isEmpty() || fill == 0) {
-            return Optional.empty();
-        }
-        Displacer room = piece.tankRoom().get();
-        double bottom = room.bottomMm(water.up());
-        double top = room.topMm(water.up());
-        if (fill == 1) {
-            return Optional.of(top - water.heightMm());
-        }
-        double height = new BrentSolver(1e-3)
-                .solve(
-                        MOST_STEPS,
-                        h -> Immersion.below(water.at(h), room.centroidMm())
-                                        .add(room)
-                                        .volumeMm3()
-                                - fill * room.volumeMm3(),
-                        bottom,
-                        top);
-        return Optional.of(height - water.heightMm());
+        return TankLevel.heightMm(piece, water).map(height -> height - water.heightMm());
     }
 }

@@ -40,6 +40,8 @@ final class PicturePanel {
 
     private static final double MARK_RADIUS = 6.8;
 
+    private static final double MISFIT_RADIUS = 9;
+
     /** Signs nearer than this many radii stand beside the boat, tied to their points. */
     private static final double CROWDED = 2.3;
 
@@ -80,6 +82,10 @@ final class PicturePanel {
         surface(g);
         ruler(g);
         labels(g);
+        for (Vector3D misfit : model.scene().misfitsMm()) {
+            Vector3f p = view.project(misfit);
+            PictureMarks.misfit(g, p.x, p.y, MISFIT_RADIUS * unit);
+        }
         marks(g);
         g.setColor(Palette.FRAME);
         g.setStroke(new BasicStroke((float) unit));

@@ -1,11 +1,15 @@
 package trimwright.desktop.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
 /** Work away from the pointer, with the workers and the front played by lists, so that every order can be had. */
@@ -100,5 +104,28 @@ class BackgroundTest {
         run(workers);
         run(front);
         assertEquals(List.of("failed bad", "good"), told);
+    }
+
+    /** Work that goes on until it is told to stop, on a thread of its own. */
+    @Test
+    void workThatIsGivenUpIsToldToStop() throws InterruptedException {
+        CountDownLatch begun = new CountDownLatch(1);
+        CountDownLatch stopped = new CountDownLatch(1);
+        Background threaded = new Background(r -> new Thread(r).start(), Runnable::run);
+        threaded.ask(
+                () -> {
+                    begun.countDown();
+                    while (!Thread.currentThread().isInterrupted()) {
+                        Thread.onSpinWait();
+                    }
+                    stopped.countDown();
+                    throw new CancellationException();
+                },
+                done -> told.add("done"),
+                e -> told.add("failed"));
+        assertTrue(begun.await(30, TimeUnit.SECONDS));
+        threaded.giveUp();
+        assertTrue(stopped.await(30, TimeUnit.SECONDS));
+        assertEquals(List.of(), told);
     }
 }

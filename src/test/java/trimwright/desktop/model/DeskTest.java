@@ -10,12 +10,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.boat.Kind;
 import trimwright.boat.Part;
 import trimwright.file.BoatFile;
+import trimwright.immersion.WaterPlane;
 import trimwright.report.Measure;
 
 /**
@@ -206,5 +209,63 @@ class DeskTest {
         assertEquals(Figure.Standing.LOST, Figures.standing(desk.flotation().get()));
         assertTrue(Figures.of(desk.before().get(), desk.flotation().get(), Measure.METRIC).stream()
                 .allMatch(f -> !f.now().isEmpty()));
+    }
+
+    @Test
+    void aLockedPartIsNotNudgedButCanBeTyped() {
+        desk.lock("lead", true);
+        assertTrue(desk.nudge("lead", new Vector3D(1, 0, 0)).orElseThrow().contains("locked"));
+        assertEquals(200, lead().givenCentreMm().orElseThrow().getX(), 0);
+        assertEquals(Optional.empty(), desk.edit("type", b -> Edits.moved(b, "lead", new Vector3D(5, 0, 0))));
+        desk.lock("lead", false);
+        assertEquals(Optional.empty(), desk.nudge("lead", new Vector3D(1, 0, 0)));
+        assertEquals(206, lead().givenCentreMm().orElseThrow().getX(), 0);
+    }
+
+    @Test
+    void aPartIsRenamedAlsoWhereOthersStandInIt() {
+        assertEquals(Optional.empty(), desk.edit("rename", b -> Edits.renamed(b, "box", "hold")));
+        assertEquals(Optional.of("hold"), lead().inside());
+        assertTrue(desk.boat().get().boat().part("box").isEmpty());
+        assertTrue(desk.edit("rename", b -> Edits.renamed(b, "hold", "lead")).isPresent(), "a name that is taken");
+        assertTrue(desk.edit("rename", b -> Edits.renamed(b, "hold", "")).isPresent(), "no name");
+    }
+
+    @Test
+    void everyKindOfNewPartFitsIntoTheFile() {
+        for (Kind kind : List.of(Kind.BALLAST, Kind.FOAM, Kind.FITTING, Kind.CYLINDER, Kind.TANK)) {
+            Part part = FreshPart.of(desk.boat().get().boat(), kind, new Vector3D(200, 0, 40));
+            assertEquals(Optional.empty(), desk.edit("add", b -> b.plus(List.of(part))), kind.word());
+            assertEquals(
+                    kind, desk.boat().get().boat().part(part.id()).orElseThrow().kind());
+        }
+        Part tank = desk.boat().get().boat().part("tank").orElseThrow();
+        assertEquals(Optional.of("cylinder"), tank.inside(), "a tank goes into the cylinder");
+    }
+
+    @Test
+    void whatDoesNotFitIsToldWithItsPlace() {
+        desk.edit("move", b -> b.replacing(Edits.moved(lead(), new Vector3D(400, 0, 0))));
+        Misfit misfit = desk.misfits().get().get(0);
+        assertEquals(Set.of("lead", "box"), misfit.parts());
+        assertEquals(600, misfit.room().orElseThrow().middleMm().getX(), 0);
+        desk.undo();
+        assertEquals(List.of(), desk.misfits().get());
+    }
+
+    /** 1200 g in water of 1 g/cm³ is 30 mm of 400 × 100 mm: at 40 mm the box would carry 1600 g. */
+    @Test
+    void aTriedWaterlineTellsWhatItWouldCarry() {
+        Trial trial = new Trial(desk, Runnable::run, Runnable::run);
+        trial.at(WaterPlane.level(40), true);
+        assertEquals(1600, trial.tried().get().line().displacementG(), 1e-6);
+        assertEquals(null, desk.looked().get(), "while it is held she stays as she is");
+        trial.at(WaterPlane.level(40), false);
+        assertEquals(40, desk.looked().get().water().heightMm(), 0);
+        assertTrue(
+                desk.looked().get().caption().contains("400.0 g more"),
+                desk.looked().get().caption());
+        desk.lookAt(null);
+        assertEquals(null, trial.tried().get());
     }
 }
