@@ -5,12 +5,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
 import java.util.Date;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Model.OptionSpec;
 import trimwright.boat.Boat;
 import trimwright.file.AtomicFile;
@@ -26,10 +29,11 @@ import trimwright.plan.PlanRequest;
 import trimwright.plan.Planner;
 import trimwright.plan.Wanted;
 import trimwright.plan.pool.PoolEstimate;
-import trimwright.plan.pool.Tolerance;
+import trimwright.report.Measure;
 import trimwright.report.picture.FileEnding;
 import trimwright.report.sheet.HtmlSheet;
 import trimwright.report.sheet.PdfSheet;
+import trimwright.report.sheet.Rehearsal;
 import trimwright.report.sheet.Sheet;
 import trimwright.report.sheet.SheetCsv;
 import trimwright.report.sheet.SheetMaker;
@@ -39,7 +43,6 @@ import trimwright.statics.Condition;
 final class SheetCommand extends BoatCommand {
 
     private static final int DRAWS = 300;
-    private static final long SEED = 1;
     private static final List<String> ENDINGS = List.of(".pdf", ".html");
 
     private final OptionSpec out = option(
@@ -59,6 +62,14 @@ final class SheetCommand extends BoatCommand {
     private final OptionSpec csv =
             option(15, "--csv", "DIR", Path.class, "Also every table as comma-separated values, into this folder.");
     private final OptionSpec date = option(16, "--date", "TEXT", String.class, "The date to print. Without it, today.");
+
+    private final OptionSpec units = choice(
+            17,
+            "--units",
+            Measure.class,
+            List.of(Measure.values()),
+            m -> m.name().toLowerCase(Locale.ROOT),
+            "Units of the whole sheet and its tables: metric (mm, g) or inch (inches, ounces). Without it, metric.");
 
     SheetCommand() {
         super(
@@ -81,6 +92,8 @@ final class SheetCommand extends BoatCommand {
             throw misuse("sheet needs --out OUT.pdf or OUT.html, or --csv DIR.");
         }
         boolean pdf = to != null && FileEnding.of(to, ENDINGS).equals(".pdf");
+        check(to, tables);
+        Rehearsal.begin(pdf);
         LoadedBoat loaded = load();
         Boat boat = asToldTo(loaded);
         Optional<PoolEstimate> estimate =
@@ -88,23 +101,58 @@ final class SheetCommand extends BoatCommand {
         Boat known = estimate.map(PoolEstimate::corrected).orElse(boat);
         Optional<BallastPlan> planned = isGiven(plan) ? Optional.of(plan(known)) : Optional.empty();
         String day = date.getValue() == null ? LocalDate.now().toString() : date.getValue();
-        Boat made =
-                planned.filter(BallastPlan::feasible).map(BallastPlan::planned).orElse(known);
-        Sheet sheet = SheetMaker.of(new SheetMaker.Request(
-                known, day, loaded.findings(), planned, estimate, Optional.of(Tolerance.of(made, DRAWS, SEED))));
+        Measure measure = units.getValue() == null ? Measure.METRIC : units.getValue();
+        Sheet sheet =
+                SheetMaker.of(new SheetMaker.Request(known, day, measure, loaded.findings(), planned, estimate, DRAWS));
         Sheet.Paper size = paper.getValue() == null ? Sheet.Paper.A4 : paper.getValue();
-        List<Path> written = new ArrayList<>();
+        Map<Path, byte[]> files = new LinkedHashMap<>();
         if (to != null) {
-            byte[] bytes = pdf
-                    ? PdfSheet.of(sheet, size, Date.from(Instant.now()))
-                    : HtmlSheet.of(sheet, size).getBytes(StandardCharsets.UTF_8);
-            AtomicFile.write(to, bytes, isGiven(overwrite));
-            written.add(to);
+            files.put(
+                    to,
+                    pdf
+                            ? PdfSheet.of(sheet, size, made(day))
+                            : HtmlSheet.of(sheet, size).getBytes(StandardCharsets.UTF_8));
         }
         if (tables != null) {
-            written.addAll(tables(sheet, tables));
+            SheetCsv.of(sheet)
+                    .forEach((name, text) -> files.put(tables.resolve(name), text.getBytes(StandardCharsets.UTF_8)));
         }
-        return new SheetAnswer(boat.name(), written, loaded.findings());
+        checkFree(files.keySet());
+        files.forEach((file, bytes) -> AtomicFile.write(file, bytes, isGiven(overwrite)));
+        return new SheetAnswer(boat.name(), List.copyOf(files.keySet()), loaded.findings());
+    }
+
+    /** What can be known before there is a sheet: nobody waits to be told that. */
+    private void check(Path to, Path tables) {
+        if (to != null) {
+            checkFree(Set.of(to));
+        }
+        if (tables != null && !Files.isDirectory(tables)) {
+            throw new UnusableInputException(Finding.of(
+                    Code.FOLDER_MISSING,
+                    new Place.AtOption("--csv"),
+                    "folder",
+                    tables.toAbsolutePath().toString()));
+        }
+    }
+
+    private void checkFree(Set<Path> files) {
+        List<Finding> there = files.stream()
+                .filter(p -> !isGiven(overwrite) && Files.exists(p))
+                .map(p -> Finding.of(Code.FILE_EXISTS, new Place.InFile(p.toString())))
+                .toList();
+        if (!there.isEmpty()) {
+            throw new UnusableInputException(there);
+        }
+    }
+
+    /** The printed date where it is one that a machine reads, so that the same command gives the same file; now where it is not. */
+    private static Date made(String day) {
+        try {
+            return Date.from(LocalDate.parse(day).atStartOfDay(ZoneOffset.UTC).toInstant());
+        } catch (DateTimeParseException e) {
+            return Date.from(Instant.now());
+        }
     }
 
     private BallastPlan plan(Boat boat) {
@@ -113,27 +161,6 @@ final class SheetCommand extends BoatCommand {
         }
         double mass = Condition.of(boat).dryMassG();
         return Planner.plan(PlanRequest.of(boat, Wanted.of(boat.targets(), mass), Goal.LEAST_MASS));
-    }
-
-    private List<Path> tables(Sheet sheet, Path folder) {
-        List<Path> written = new ArrayList<>();
-        Map<String, String> files = SheetCsv.of(sheet);
-        if (!isGiven(overwrite)) {
-            List<Finding> there = files.keySet().stream()
-                    .map(folder::resolve)
-                    .filter(Files::exists)
-                    .map(p -> Finding.of(Code.FILE_EXISTS, new Place.InFile(p.toString())))
-                    .toList();
-            if (!there.isEmpty()) {
-                throw new UnusableInputException(there);
-            }
-        }
-        files.forEach((name, text) -> {
-            Path file = folder.resolve(name);
-            AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8), isGiven(overwrite));
-            written.add(file);
-        });
-        return written;
     }
 
     private record SheetAnswer(String name, List<Path> written, List<Finding> findings) implements Answer {

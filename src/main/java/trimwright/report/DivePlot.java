@@ -21,10 +21,12 @@ public final class DivePlot {
 
     private final Course course;
     private final Optional<Course> up;
+    private final Measure measure;
 
-    private DivePlot(Course course, Optional<Course> up) {
+    private DivePlot(Course course, Optional<Course> up, Measure measure) {
         this.course = course;
         this.up = up;
+        this.measure = measure;
     }
 
     /**
@@ -32,17 +34,28 @@ public final class DivePlot {
      * @return empty when she floats at no step
      */
     public static Optional<Plot> of(String name, DiveRun run, Optional<SurfacingRun> up) {
+        return of(name + ": the dive", run, up, Measure.METRIC);
+    }
+
+    /**
+     * The same with a title of its own, in other units.
+     *
+     * @param up the way up with water inside, where it was asked for
+     * @return empty when she floats at no step
+     */
+    public static Optional<Plot> of(String title, DiveRun run, Optional<SurfacingRun> up, Measure measure) {
         boolean floats = run.course().steps().stream().anyMatch(s -> s.settled().isPresent());
         return floats
-                ? Optional.of(new DivePlot(run.course(), up.map(SurfacingRun::course)).plot(name))
+                ? Optional.of(new DivePlot(run.course(), up.map(SurfacingRun::course), measure).plot(title))
                 : Optional.empty();
     }
 
-    private Plot plot(String name) {
+    private Plot plot(String title) {
         List<Mark> least = new ArrayList<>();
         course.critical()
-                .ifPresent(c -> least.add(new Mark("least firm, " + Numbers.mm(c.gmMm()), 100 * c.fill(), c.gmMm())));
-        Panel firm = new Panel(FILL, "mm", firmness(), least, bands());
+                .ifPresent(c -> least.add(new Mark(
+                        "least firm, " + measure.length(c.gmMm()), 100 * c.fill(), measure.inLengthUnit(c.gmMm()))));
+        Panel firm = new Panel(FILL, measure.lengthUnit(), firmness(), least, bands());
         Panel turned = new Panel(
                 FILL,
                 "degrees",
@@ -52,22 +65,24 @@ public final class DivePlot {
                 List.of());
         Panel out = new Panel(
                 FILL,
-                "highest point above water, mm",
+                "highest point above water, " + measure.lengthUnit(),
                 List.of(curve(
-                        "stands out", s -> s.standing().stream().findFirst().map(o -> o.aboveMm()))),
+                        "stands out",
+                        s -> s.standing().stream().findFirst().map(o -> measure.inLengthUnit(o.aboveMm())))),
                 List.of());
         List<Panel> panels = new ArrayList<>(List.of(firm, turned));
         if (course.steps().stream().anyMatch(s -> !s.standing().isEmpty())) {
             panels.add(out);
         }
-        return new Plot(name + ": the dive", panels);
+        return new Plot(title, panels);
     }
 
     private List<Curve> firmness() {
         List<Curve> curves = new ArrayList<>();
-        curves.add(curve("GM upright", DiveStep::uprightGmMm));
-        curves.add(curve("B above G", s -> s.settled().map(e -> e.bgMm())));
-        up.ifPresent(u -> curves.add(curve("GM coming up with water inside", u, DiveStep::uprightGmMm)));
+        curves.add(curve("GM upright", s -> s.uprightGmMm().map(measure::inLengthUnit)));
+        curves.add(curve("B above G", s -> s.settled().map(e -> measure.inLengthUnit(e.bgMm()))));
+        up.ifPresent(u -> curves.add(
+                curve("GM coming up with water inside", u, s -> s.uprightGmMm().map(measure::inLengthUnit))));
         return curves;
     }
 

@@ -2,9 +2,9 @@ package trimwright.report;
 
 /** The units in which lengths, masses and what is made of them are shown and typed. Files and computing stay in mm and g. */
 public enum Measure {
-    METRIC("mm", "g", "cm³", "cm²", "g·mm", "g·m", 1, 1),
+    METRIC("mm", "mm", "g", "cm³", "cm²", "g·mm", "g·m", 1, 1),
     /** Inches and avoirdupois ounces: 25.4 mm exactly, and 28.349523125 g exactly (international yard and pound agreement, 1959). */
-    INCH("in", "oz", "in³", "in²", "oz·in", "oz·in", 25.4, 28.349523125);
+    INCH("in", "inches", "oz", "in³", "in²", "oz·in", "oz·in", 25.4, 28.349523125);
 
     private static final double MM3_PER_CM3 = 1000;
     /** Decimals by which a number in inches is longer than in mm, to be told as finely; the same for ounces, and for cubic inches in place of cm³. */
@@ -13,6 +13,7 @@ public enum Measure {
     private static final int MORE_FOR_MASS = 1;
 
     private final String lengthUnit;
+    private final String lengthWord;
     private final String massUnit;
     private final String volumeUnit;
     private final String areaUnit;
@@ -23,6 +24,7 @@ public enum Measure {
 
     Measure(
             String lengthUnit,
+            String lengthWord,
             String massUnit,
             String volumeUnit,
             String areaUnit,
@@ -31,6 +33,7 @@ public enum Measure {
             double mm,
             double g) {
         this.lengthUnit = lengthUnit;
+        this.lengthWord = lengthWord;
         this.massUnit = massUnit;
         this.volumeUnit = volumeUnit;
         this.areaUnit = areaUnit;
@@ -42,6 +45,11 @@ public enum Measure {
 
     public String lengthUnit() {
         return lengthUnit;
+    }
+
+    /** The unit of lengths where it stands without a number. */
+    public String lengthWord() {
+        return lengthWord;
     }
 
     public String massUnit() {

@@ -75,7 +75,7 @@ public final class PlanWords {
     }
 
     /** The box around her hull, or around everything with a shape where there is none. */
-    private static Bounds hull(Boat boat) {
+    public static Bounds hull(Boat boat) {
         boolean hull = boat.parts().stream().anyMatch(Part::isHull);
         return boat.pieces().stream()
                 .filter(p -> p.shape().isPresent() && (!hull || p.part().isHull()))

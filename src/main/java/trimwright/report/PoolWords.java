@@ -43,15 +43,20 @@ public final class PoolWords {
 
     /** What to do next, as an order. */
     public static String of(NextReading next) {
+        return of(next, Measure.METRIC);
+    }
+
+    /** What to do next, in other units. */
+    public static String of(NextReading next, Measure measure) {
         return switch (next.kind()) {
             case LINE_SURFACED -> "read the line at bow and stern, tanks empty";
             case LIST_SURFACED -> "read the list, tanks empty";
             case WEIGHT_MOVED_ACROSS ->
-                "move " + Numbers.g(next.massG()) + " across by " + Numbers.fixed(next.wayMm(), 0)
-                        + " mm and read the list";
+                "move " + measure.mass(next.massG()) + " across by " + way(next.wayMm(), measure)
+                        + " and read the list";
             case LINE_DIVED -> "fill the tanks and read the line at bow and stern";
             case WEIGHED_DIVED ->
-                "fill the tanks, lay " + Numbers.g(next.massG()) + " on her and hang her from a scale under water";
+                "fill the tanks, lay " + measure.mass(next.massG()) + " on her and hang her from a scale under water";
             case ROLL_TIMED -> "time a roll, over and back";
         };
     }

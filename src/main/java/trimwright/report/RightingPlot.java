@@ -18,28 +18,37 @@ public final class RightingPlot {
 
     /** Empty when no list has a stable trim, neither surfaced nor dived. */
     public static Optional<Plot> of(String name, RightingCurve surfaced, RightingCurve submerged) {
-        List<Panel> panels = new ArrayList<>();
-        if (!surfaced.rows().isEmpty()) {
-            panels.add(panel("surfaced", surfaced));
-        }
-        if (!submerged.rows().isEmpty()) {
-            panels.add(panel("dived", submerged));
-        }
-        return panels.isEmpty() ? Optional.empty() : Optional.of(new Plot(name + ": righting levers", panels));
+        return of(name + ": righting levers", surfaced, Optional.of(submerged), Measure.METRIC);
     }
 
-    private static Panel panel(String state, RightingCurve curve) {
+    /** The same with a title of its own, dived only where it is given, in other units. */
+    public static Optional<Plot> of(
+            String title, RightingCurve surfaced, Optional<RightingCurve> submerged, Measure measure) {
+        List<Panel> panels = new ArrayList<>();
+        if (!surfaced.rows().isEmpty()) {
+            panels.add(panel("surfaced", surfaced, measure));
+        }
+        submerged
+                .filter(curve -> !curve.rows().isEmpty())
+                .ifPresent(curve -> panels.add(panel("dived", curve, measure)));
+        return panels.isEmpty() ? Optional.empty() : Optional.of(new Plot(title, panels));
+    }
+
+    private static Panel panel(String state, RightingCurve curve, Measure measure) {
         double[] lists =
                 curve.rows().stream().mapToDouble(RightingCurve.Row::heelDeg).toArray();
-        double[] levers =
-                curve.rows().stream().mapToDouble(RightingCurve.Row::gzMm).toArray();
+        double[] levers = curve.rows().stream()
+                .mapToDouble(r -> measure.inLengthUnit(r.gzMm()))
+                .toArray();
         RightingCurve.Summary s = curve.summary();
         List<Mark> marks = new ArrayList<>();
-        marks.add(new Mark("greatest, " + Numbers.mm(s.maxGzMm()), s.maxGzAtDeg(), s.maxGzMm()));
+        marks.add(new Mark(
+                "greatest, " + measure.length(s.maxGzMm()), s.maxGzAtDeg(), measure.inLengthUnit(s.maxGzMm())));
         double end = curve.equilibrium().heelDeg() + s.rangeDeg();
         if (!s.endsWithoutTrim() && end <= 180) {
             marks.add(new Mark("ends at " + Numbers.degrees(end), end, 0));
         }
-        return new Panel(LIST, "lever " + state + ", mm", List.of(new Curve(state, lists, levers)), marks);
+        return new Panel(
+                LIST, "lever " + state + ", " + measure.lengthUnit(), List.of(new Curve(state, lists, levers)), marks);
     }
 }

@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -33,6 +35,10 @@ class SheetCommandTest {
         return String.format(Locale.ROOT, "%.1f", value);
     }
 
+    private static void holds(String text, String pattern) {
+        assertTrue(Pattern.compile(pattern).matcher(text).find(), () -> "no " + pattern + " in " + text);
+    }
+
     /** The PDF, read by a library of others, holds what float and dive say. */
     @Test
     void thePdfHoldsTheKeyFigures() throws IOException {
@@ -46,18 +52,18 @@ class SheetCommandTest {
             String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
             assertTrue(text.contains("Heron, coastal submarine, 1:60"), text);
             assertTrue(text.contains("17 May 2026"), text);
-            assertTrue(
-                    text.contains("Water above the paint, bow "
-                            + mm(floated.get("offPaintedLine").get("bowMm").doubleValue()) + " mm within 0.5 NO"),
-                    text);
-            assertTrue(
-                    text.contains("GM across, surfaced "
-                            + mm(floated.get("gmTransverseMm").doubleValue()) + " mm"),
-                    text);
-            assertTrue(
-                    text.contains("Buoyancy left, dived "
-                            + mm(floated.get("submerged").get("residualG").doubleValue()) + " g 20 to 40 NO"),
-                    text);
+            holds(
+                    text,
+                    "Water above the paint, bow "
+                            + mm(floated.get("offPaintedLine").get("bowMm").doubleValue())
+                            + " mm ± [0-9.]+ within 0.5 NO");
+            holds(
+                    text,
+                    "GM across, surfaced " + mm(floated.get("gmTransverseMm").doubleValue()) + " mm");
+            holds(
+                    text,
+                    "Buoyancy left, dived "
+                            + mm(floated.get("submerged").get("residualG").doubleValue()) + " g ± [0-9.]+ 20 to 40 NO");
             assertTrue(text.contains("Lithium batteries burn"), text);
             assertTrue(text.contains("not for craft that carry people"), text);
             assertTrue(text.contains("1 of " + document.getNumberOfPages()), text);
@@ -101,7 +107,7 @@ class SheetCommandTest {
         JsonNode written = run.object().get("written");
         assertTrue(written.size() > 8);
         List<String> weights = Files.readAllLines(tables.resolve("weights.csv"));
-        assertTrue(weights.get(0).startsWith("part,g,x mm,y mm,z mm"), weights.get(0));
+        assertTrue(weights.get(0).startsWith("part,weight g,x mm,y mm,z mm"), weights.get(0));
         assertTrue(weights.get(weights.size() - 1).startsWith("all together,"), weights.toString());
     }
 
@@ -139,5 +145,35 @@ class SheetCommandTest {
         Run paper = Run.json("sheet", HERON, "--out", folder.resolve("a.pdf"), "--paper", "a5");
         assertEquals(ExitCode.UNUSABLE, paper.exitCode());
         assertTrue(paper.err().contains("letter"), paper.err());
+    }
+
+    /** In inches nothing is left in mm or g but what the file of readings takes; 25.4 mm and 28.349523125 g exactly (agreement of 1959). */
+    @Test
+    void aSheetInInchesIsInInchesThroughout() throws IOException {
+        Path html = folder.resolve("heron.html");
+        Path tables = Files.createDirectory(folder.resolve("inch"));
+        Run run = Run.of("sheet", HERON, "--plan", "--units", "inch", "--out", html, "--csv", tables);
+        assertEquals(ExitCode.DONE, run.exitCode(), run.err());
+        String text = Files.readString(html)
+                .replaceAll("data:image/png;base64,[^\"]*", "")
+                .replaceAll("<style>(?s:.*?)</style>", "")
+                .replace("which takes mm, g and degrees", "");
+
+        Matcher metric =
+                Pattern.compile("[^<>]*[0-9 ](mm|cm³|g·mm|g)\\b(?!/)[^<>]*").matcher(text.replaceAll("<[^>]*>", "\n"));
+        assertFalse(metric.find(), () -> metric.group());
+        List<String> weights = Files.readAllLines(tables.resolve("weights.csv"));
+        assertTrue(weights.get(0).startsWith("part,weight oz,x in,y in,z in,along oz·in"), weights.get(0));
+        String cylinder = weights.stream()
+                .filter(l -> l.startsWith("cylinder,"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(
+                cylinder.startsWith(String.format(Locale.ROOT, "cylinder,%.2f,%.3f,", 702 / 28.349523125, 590 / 25.4)),
+                cylinder);
+        for (Path table : Files.list(tables).toList()) {
+            String head = Files.readAllLines(table).get(0);
+            assertFalse(Pattern.compile("\\b(mm|cm³|g)\\b").matcher(head).find(), table + ": " + head);
+        }
     }
 }

@@ -9,6 +9,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
 import trimwright.boat.PaintedLine;
 import trimwright.immersion.WaterPlane;
+import trimwright.report.Measure;
 import trimwright.statics.Condition;
 import trimwright.statics.Equilibrium;
 
@@ -96,27 +97,52 @@ public final class BoatPicture {
     }
 
     /**
-     * Draws the picture; the height follows from the boat.
+     * How a picture is laid out.
+     *
+     * @param designWidth how many letters' worth it is wide: 1200 for a screen, less for large letters on paper
+     * @param plan whether she is also shown from above
+     * @param key whether it says what signs and tints mean
+     * @param greatestHeight most that the views of her length may take in height, in the units of the width
+     * @param measure units of rulers and scale bars
+     */
+    public record Style(int designWidth, boolean plan, boolean key, double greatestHeight, Measure measure) {
+
+        /** For a screen: from starboard and from ahead. */
+        public static final Style SCREEN = new Style(1200, false, true, 620, Measure.METRIC);
+    }
+
+    /**
+     * Draws the picture from starboard and from ahead; the height follows from the boat.
      *
      * @param widthPx {@value #LEAST_WIDTH_PX}…{@value #GREATEST_WIDTH_PX}
      * @throws IllegalArgumentException when the width is out of that range or the boat has nothing that could be drawn
      * @throws trimwright.finding.UnusableInputException when the machine has no fonts
      */
     public static BufferedImage draw(Scene scene, int widthPx) {
+        return draw(scene, widthPx, Style.SCREEN);
+    }
+
+    /**
+     * Draws the picture; the height follows from the boat.
+     *
+     * @param widthPx {@value #LEAST_WIDTH_PX}…{@value #GREATEST_WIDTH_PX}
+     * @throws IllegalArgumentException when the width is out of that range or the boat has nothing that could be drawn
+     * @throws trimwright.finding.UnusableInputException when the machine has no fonts
+     */
+    public static BufferedImage draw(Scene scene, int widthPx, Style style) {
         if (widthPx < LEAST_WIDTH_PX || widthPx > GREATEST_WIDTH_PX) {
             throw new IllegalArgumentException("width " + widthPx + " px");
         }
         PictureModel model = PictureModel.of(scene);
-        PictureLayout layout = PictureLayout.of(model, widthPx);
+        PictureLayout layout = PictureLayout.of(model, widthPx, style);
         BufferedImage image = new BufferedImage(widthPx, layout.heightPx(), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         Lettering.smooth(g);
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, image.getWidth(), image.getHeight());
         layout.heading().draw(g);
-        new PicturePanel(model, layout, layout.side()).draw(g);
-        new PicturePanel(model, layout, layout.front()).draw(g);
-        layout.key().draw(g);
+        layout.panels().forEach(panel -> new PicturePanel(model, layout, panel).draw(g));
+        layout.key().ifPresent(key -> key.draw(g));
         g.dispose();
         return image;
     }

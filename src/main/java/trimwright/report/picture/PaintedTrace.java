@@ -7,8 +7,15 @@ import trimwright.mesh.TriangleMesh;
 import trimwright.report.raster.Layer;
 import trimwright.report.raster.View;
 
-/** The painted line where it runs on a surface, drawn in dashes that keep their length in the picture. */
+/** A line where a plane cuts a surface: the painted line in dashes that keep their length in the picture, or the water's edge without gaps. */
 final class PaintedTrace {
+
+    /** Lengths of a dash, and of a dash with its gap, in widths of the line. */
+    private static final double DASH = 3.5;
+
+    private static final double PERIOD = 5.5;
+    /** Nearer than anything of the boat, px. */
+    private static final double ABOVE_ALL = 1e5;
 
     private final View view;
     private final WaterPlane paint;
@@ -21,18 +28,57 @@ final class PaintedTrace {
 
     private final double runY;
 
-    PaintedTrace(View view, WaterPlane paint, Vector3D right, Vector3D up, double widthPx) {
+    /** How much nearer to the viewer the line counts, px. */
+    private final double nearerPx;
+
+    private PaintedTrace(
+            View view,
+            WaterPlane paint,
+            double widthPx,
+            double dashPx,
+            double periodPx,
+            double runX,
+            double runY,
+            double nearerPx) {
         this.view = view;
         this.paint = paint;
         this.widthPx = widthPx;
-        this.dashPx = 3.5 * widthPx;
-        this.periodPx = 5.5 * widthPx;
+        this.dashPx = dashPx;
+        this.periodPx = periodPx;
+        this.runX = runX;
+        this.runY = runY;
+        this.nearerPx = nearerPx;
+    }
+
+    /** Seen edge-on, or nearly so. */
+    static PaintedTrace fromTheSide(View view, WaterPlane paint, Vector3D right, Vector3D up, double widthPx) {
         // In the picture the line runs square to the paint's own up direction, with y counted down.
         double upX = paint.up().dotProduct(right);
         double upY = -paint.up().dotProduct(up);
         double length = Math.hypot(upX, upY);
-        runX = length > 0 ? -upY / length : 1;
-        runY = length > 0 ? upX / length : 0;
+        return new PaintedTrace(
+                view,
+                paint,
+                widthPx,
+                DASH * widthPx,
+                PERIOD * widthPx,
+                length > 0 ? -upY / length : 1,
+                length > 0 ? upX / length : 0,
+                2 * widthPx);
+    }
+
+    /** Seen from above, where it runs round the boat and nothing that overhangs hides it. */
+    static PaintedTrace fromAbove(View view, WaterPlane plane, double widthPx, boolean dashed) {
+        // Counted along a slant, dashes neither fill nor miss the sides or the ends.
+        return new PaintedTrace(
+                view,
+                plane,
+                widthPx,
+                (dashed ? DASH : PERIOD) * widthPx,
+                PERIOD * widthPx,
+                0.8,
+                0.6,
+                dashed ? ABOVE_ALL : 2 * ABOVE_ALL);
     }
 
     /** Draws the line on a mesh that is already in the layer. */
@@ -99,7 +145,7 @@ final class PaintedTrace {
             double length = end - start;
             double s0 = length > 0 ? (first - start) / length : 0;
             double s1 = length > 0 ? (last - start) / length : 1;
-            layer.line(between(from, to, s0), between(from, to, s1), widthPx, colour, 2 * widthPx);
+            layer.line(between(from, to, s0), between(from, to, s1), widthPx, colour, nearerPx);
         }
     }
 

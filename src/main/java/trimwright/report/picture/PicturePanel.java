@@ -2,6 +2,7 @@ package trimwright.report.picture;
 
 import com.jme3.math.Vector3f;
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.AffineTransform;
@@ -16,6 +17,7 @@ import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Kind;
 import trimwright.immersion.WaterPlane;
+import trimwright.report.picture.PictureLayout.Side;
 import trimwright.report.picture.PictureMarks.Mark;
 import trimwright.report.picture.PictureModel.Body;
 import trimwright.report.raster.Canvas;
@@ -27,6 +29,9 @@ final class PicturePanel {
 
     /** Wider than the water line, so that it shows on both sides where she floats on her marks. */
     private static final double PAINT_WIDTH = 3;
+
+    /** The water's edge seen from above, narrower than the paint for the same reason. */
+    private static final double EDGE_WIDTH = 1.4;
 
     private static final double OUTLINE_WIDTH = 1;
 
@@ -79,8 +84,10 @@ final class PicturePanel {
         Rectangle box = panel.box();
         Graphics2D g = (Graphics2D) whole.create(box.x, box.y, width, height);
         g.drawImage(boat().image(), new AffineTransform(), null);
-        surface(g);
-        ruler(g);
+        if (panel.side() != Side.ABOVE) {
+            surface(g);
+            ruler(g);
+        }
         labels(g);
         for (Vector3D misfit : model.scene().misfitsMm()) {
             Vector3f p = view.project(misfit);
@@ -95,13 +102,16 @@ final class PicturePanel {
 
     /** The boat and the water, without letters. */
     private Canvas boat() {
-        Canvas canvas = new Canvas(width, height, Palette.AIR);
-        Map<Kind, Layer> layers = layers(canvas, fromStarboard() ? GLASS : GLASS_FROM_AHEAD);
+        boolean above = panel.side() == Side.ABOVE;
+        Canvas canvas = new Canvas(width, height, above ? Palette.WATER_BEHIND : Palette.AIR);
+        Map<Kind, Layer> layers = layers(canvas, panel.side() == Side.AHEAD ? GLASS_FROM_AHEAD : GLASS);
         for (Body body : model.bodies()) {
             Layer layer = layers.get(body.kind());
             float[] pixels = view.project(body.mesh());
             int tint = Palette.tint(body.kind());
-            if (body.levelMm().isPresent()) {
+            if (above && body.levelMm().isPresent()) {
+                layer.surface(pixels, body.mesh().corners(), Palette.TANK_WATER);
+            } else if (body.levelMm().isPresent()) {
                 double level = panel.surfacePx() - body.levelMm().get() * view.pxPerMm();
                 layer.surface(pixels, body.mesh().corners(), tint, 0, level);
                 layer.surface(pixels, body.mesh().corners(), Palette.TANK_WATER, level, height);
@@ -116,19 +126,25 @@ final class PicturePanel {
                         OUTLINE_WIDTH * unit,
                         leap,
                         layer == layers.get(Kind.HULL) ? Palette.OUTLINE : Palette.FAINT_OUTLINE));
-        model.scene().paintedLine().ifPresent(line -> {
-            PaintedTrace trace = new PaintedTrace(
-                    view, line.plane(), panel.right(), model.scene().water().up(), PAINT_WIDTH * unit);
-            for (Body body : model.painted()) {
-                trace.draw(body.mesh(), layers.get(body.kind()), Palette.PAINT.getRGB());
-            }
-        });
-        canvas.water(panel.surfacePx(), Palette.WATER_BEHIND, Palette.WATER_IN_FRONT);
+        WaterPlane water = model.scene().water();
+        model.scene()
+                .paintedLine()
+                .map(line -> above
+                        ? PaintedTrace.fromAbove(view, line.plane(), PAINT_WIDTH * unit, true)
+                        : PaintedTrace.fromTheSide(view, line.plane(), panel.right(), water.up(), PAINT_WIDTH * unit))
+                .ifPresent(trace -> trace(trace, layers, Palette.PAINT));
+        if (above) {
+            trace(PaintedTrace.fromAbove(view, water, EDGE_WIDTH * unit, false), layers, Palette.WATER_LINE);
+        } else {
+            canvas.water(panel.surfacePx(), Palette.WATER_BEHIND, Palette.WATER_IN_FRONT);
+        }
         return canvas;
     }
 
-    private boolean fromStarboard() {
-        return panel.side() == PictureLayout.Side.STARBOARD;
+    private void trace(PaintedTrace trace, Map<Kind, Layer> layers, Color colour) {
+        for (Body body : model.painted()) {
+            trace.draw(body.mesh(), layers.get(body.kind()), colour.getRGB());
+        }
     }
 
     /** What stands in the hull and the cylinder shares one layer; what may hide it has layers of its own to be seen through. */
@@ -156,17 +172,17 @@ final class PicturePanel {
 
     /** Heights above and below the water surface along the left side. */
     private void ruler(Graphics2D g) {
-        double perMm = view.pxPerMm();
-        double step = Steps.atLeast(24 * unit / perMm);
+        double perUnit = view.pxPerMm() * layout.measure().typedMm(1);
+        double step = Steps.atLeast(24 * unit / perUnit);
         double top = 40 * unit;
         double bottom = height - 40 * unit;
         double x = RULER * unit;
         double letter = 0.5 * Lettering.capitalPx(layout.letters().plain());
         g.setStroke(new BasicStroke((float) unit));
-        int first = (int) Math.ceil((panel.surfacePx() - bottom) / perMm / step);
-        int last = (int) Math.floor((panel.surfacePx() - top) / perMm / step);
+        int first = (int) Math.ceil((panel.surfacePx() - bottom) / perUnit / step);
+        int last = (int) Math.floor((panel.surfacePx() - top) / perUnit / step);
         for (int i = first; i <= last; i++) {
-            double y = panel.surfacePx() - i * step * perMm;
+            double y = panel.surfacePx() - i * step * perUnit;
             g.setColor(Palette.QUIET_INK);
             g.draw(new Line2D.Double(x, y, x + RULER_TICK * unit, y));
             Lettering.write(
@@ -174,21 +190,27 @@ final class PicturePanel {
         }
         g.draw(new Line2D.Double(
                 x + RULER_TICK * unit,
-                panel.surfacePx() - first * step * perMm,
+                panel.surfacePx() - first * step * perUnit,
                 x + RULER_TICK * unit,
-                panel.surfacePx() - last * step * perMm));
+                panel.surfacePx() - last * step * perUnit));
     }
 
     private void labels(Graphics2D g) {
         Lettering small = layout.letters().times(0.9);
-        String title = fromStarboard() ? "From starboard" : "From ahead";
+        String title = panel.side().words();
         g.setColor(Palette.INK);
         Lettering.write(g, layout.letters().bold(), title, 12 * unit, 21 * unit, 0);
         double titleEnd = 12 * unit + Lettering.widthPx(layout.letters().bold(), title);
         g.setColor(Palette.QUIET_INK);
-        Lettering.write(g, small.plain(), "heights in mm from the water", titleEnd + 12 * unit, 21 * unit, 0);
+        String note = note();
+        if (titleEnd + 12 * unit + Lettering.widthPx(small.plain(), note) < width - 6 * unit) {
+            Lettering.write(g, small.plain(), note, titleEnd + 12 * unit, 21 * unit, 0);
+        }
+        if (panel.side() == Side.ABOVE) {
+            return;
+        }
         double foot = height - 13 * unit;
-        boolean side = fromStarboard();
+        boolean side = panel.side() != Side.AHEAD;
         double toward = panel.right().dotProduct(side ? Vector3D.PLUS_I : Vector3D.PLUS_J);
         if (Math.abs(toward) > ASIDE) {
             String right = side ? "bow" : "port";
@@ -196,11 +218,30 @@ final class PicturePanel {
             Lettering.write(g, small.plain(), toward > 0 ? left : right, 12 * unit, foot, 0);
             Lettering.write(g, small.plain(), toward > 0 ? right : left, width - 12 * unit, foot, 1);
         }
-        double barMm = Steps.atMost(0.3 * width / view.pxPerMm());
-        double barPx = barMm * view.pxPerMm();
+        double perUnit = view.pxPerMm() * layout.measure().typedMm(1);
+        double bar = Steps.atMost(0.3 * width / perUnit);
+        double barPx = bar * perUnit;
         double x = 0.5 * (width - barPx);
         PictureMarks.scaleBar(g, x, foot - 6 * unit, barPx, 6 * unit);
-        Lettering.write(g, small.plain(), Steps.text(barMm, barMm) + " mm", 0.5 * width, foot - 12 * unit, 0.5);
+        Lettering.write(
+                g,
+                small.plain(),
+                Steps.text(bar, bar) + " " + layout.measure().lengthUnit(),
+                0.5 * width,
+                foot - 12 * unit,
+                0.5);
+    }
+
+    /** What the view shows besides the boat. */
+    private String note() {
+        if (panel.side() != Side.ABOVE) {
+            String unitName = layout.measure().lengthWord();
+            return panel.side() == Side.STARBOARD
+                    ? "heights in " + unitName + " from the water"
+                    : "heights in " + unitName;
+        }
+        boolean portUp = model.scene().water().port().getY() > 0;
+        return (portUp ? "port" : "starboard") + " side up; the thin line is the water's edge";
     }
 
     private void marks(Graphics2D g) {
@@ -208,7 +249,8 @@ final class PicturePanel {
         List<Spot> spots = new ArrayList<>();
         place(spots, Mark.BUOYANCY, scene.centreOfBuoyancyMm());
         place(spots, Mark.GRAVITY, scene.centreOfGravityMm());
-        scene.metacentreMm().ifPresent(m -> {
+        // From above M lies over B, whatever its height.
+        scene.metacentreMm().filter(m -> panel.side() != Side.ABOVE).ifPresent(m -> {
             double y = view.project(m).y;
             if (y > 0 && y < height) {
                 place(spots, Mark.METACENTRE, scene.metacentreMm());
@@ -310,7 +352,8 @@ final class PicturePanel {
         g.draw(new Line2D.Double(x, tip, x, tip + 2 * back));
         g.draw(new Line2D.Double(x, tip, x - 5 * unit, tip + back));
         g.draw(new Line2D.Double(x, tip, x + 5 * unit, tip + back));
-        String text = "M " + Steps.text(aboveMm, 1) + " mm";
+        String text = "M " + layout.measure().lengthNumber(aboveMm, 0) + " "
+                + layout.measure().lengthUnit();
         Lettering.writeRimmed(g, layout.letters().bold(), text, x + 10 * unit, tip + back + 4 * unit, 0);
     }
 }

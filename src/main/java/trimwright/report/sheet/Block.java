@@ -8,6 +8,9 @@ public sealed interface Block {
     /** A paragraph; a verdict is set larger. */
     record Words(String text, boolean verdict) implements Block {}
 
+    /** A heading within a section. */
+    record Heading(String text) implements Block {}
+
     /** A list of points. */
     record Points(List<String> points) implements Block {
 
@@ -19,12 +22,19 @@ public sealed interface Block {
     /**
      * A table.
      *
+     * @param name its name as a file, without ending; no two tables of a sheet share one
      * @param caption what it shows
      * @param columns one letter each: {@code l} for words, {@code r} for numbers, set to the right
-     * @param head the column heads
+     * @param head the column heads, with the unit
      * @param rows cells row by row, as many as columns
+     * @param sums whether the last row sums up the others
      */
-    record Grid(String caption, String columns, List<String> head, List<List<String>> rows) implements Block {
+    record Grid(String name, String caption, String columns, List<String> head, List<List<String>> rows, boolean sums)
+            implements Block {
+
+        public Grid(String name, String caption, String columns, List<String> head, List<List<String>> rows) {
+            this(name, caption, columns, head, rows, false);
+        }
 
         /** @throws IllegalArgumentException when a row has another number of cells than there are columns */
         public Grid {

@@ -2,25 +2,31 @@ package trimwright.report.sheet;
 
 import java.util.Base64;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** A sheet as one HTML file that needs no other. */
 public final class HtmlSheet {
 
     private static final String STYLE = """
             :root { color-scheme: light; }
-            body { font: 15px/1.45 "DejaVu Sans", Verdana, sans-serif; color: #1b2430; background: #fff; max-width: 60em; margin: 2em auto; padding: 0 1em; }
-            h1 { font-size: 1.7em; margin: 0; } h2 { font-size: 1.2em; margin: 1.8em 0 .4em; border-bottom: 2px solid #1b2430; }
+            body { font: 15px/1.45 "DejaVu Sans", Verdana, sans-serif; color: #1b2430; background: #fff; max-width: 64em; margin: 2em auto; padding: 0 1em; }
+            h1 { font-size: 1.7em; line-height: 1.2; margin: 0; } h2 { font-size: 1.2em; margin: 1.8em 0 .4em; border-bottom: 2px solid #1b2430; } h3 { font-size: 1em; margin: 1.2em 0 .2em; }
             .under { margin: .2em 0 1em; color: #3b4654; } .verdict { font-size: 1.15em; font-weight: bold; }
-            table { border-collapse: collapse; margin: .8em 0; width: 100%; } caption { text-align: left; font-weight: bold; padding: .2em 0; }
-            th, td { padding: .15em .5em; border-bottom: 1px solid #c9d0d8; text-align: left; vertical-align: top; }
-            th.r, td.r { text-align: right; font-variant-numeric: tabular-nums; } thead th { border-bottom: 2px solid #1b2430; }
-            figure { margin: .8em 0; } figure img, figure svg { width: 100%; height: auto; }
+            .table { overflow-x: auto; } table { border-collapse: collapse; margin: .8em 0; width: 100%; } caption { text-align: left; font-weight: bold; padding: .2em 0; }
+            th, td { padding: .15em .5em; border-bottom: 1px solid #c9d0d8; text-align: left; vertical-align: top; } tbody th { font-weight: normal; }
+            th.r, td.r { text-align: right; font-variant-numeric: tabular-nums; } thead th, thead td { border-bottom: 2px solid #1b2430; vertical-align: bottom; }
+            tr.sum th, tr.sum td { font-weight: bold; border-top: 2px solid #1b2430; }
+            figure { margin: .8em 0; } figure img, figure svg { display: block; width: 100%; height: auto; }
             .blank { display: flex; gap: .6em; margin: .7em 0; } .blank span.line { flex: 1; border-bottom: 1px solid #1b2430; }
-            @media print { body { margin: 0; max-width: none; font-size: 9pt; } h2 { break-after: avoid; } tr, figure, .blank { break-inside: avoid; }
-              thead { display: table-header-group; } section.page { break-before: page; } }
+            @media print { body { margin: 0; padding: 0; max-width: none; font-size: 8.5pt; } h1, h2, h3, caption { break-after: avoid; } table, tr, figure, .blank, li { break-inside: avoid; }
+              .table { overflow: visible; } th, td { padding: .1em .35em; } thead { display: table-header-group; } section.page { break-before: page; } }
             """;
 
+    /** Names inside a drawing, which another drawing on the page may use too. */
+    private static final Pattern NAMES = Pattern.compile("(\\sid=\"|url\\(#|href=\"#)");
+
     private final StringBuilder out = new StringBuilder();
+    private int drawings;
 
     private HtmlSheet() {}
 
@@ -41,7 +47,9 @@ public final class HtmlSheet {
         element("p", "under", sheet.under());
         for (Sheet.Section section : sheet.sections()) {
             out.append(section.newPage() ? "<section class=\"page\">\n" : "<section>\n");
-            if (!section.title().isEmpty()) {
+            if (section.title().isEmpty()) {
+                element("h2", "", "At a glance");
+            } else {
                 element("h2", "", section.title());
             }
             section.blocks().forEach(this::write);
@@ -53,6 +61,8 @@ public final class HtmlSheet {
     private void write(Block block) {
         if (block instanceof Block.Words words) {
             element("p", words.verdict() ? "verdict" : "", words.text());
+        } else if (block instanceof Block.Heading heading) {
+            element("h3", "", heading.text());
         } else if (block instanceof Block.Points points) {
             out.append("<ul>\n");
             points.points().forEach(p -> element("li", "", p));
@@ -60,10 +70,12 @@ public final class HtmlSheet {
         } else if (block instanceof Block.Grid grid) {
             write(grid);
         } else if (block instanceof Block.Drawing drawing) {
+            String prefix = "d" + ++drawings + "-";
             out.append("<figure role=\"img\" aria-label=\"")
                     .append(Xml.text(drawing.alt()))
                     .append("\">");
-            out.append(Xml.inner(drawing.svg()).strip()).append("</figure>\n");
+            out.append(NAMES.matcher(Xml.inner(drawing.svg()).strip()).replaceAll("$1" + prefix))
+                    .append("</figure>\n");
         } else if (block instanceof Block.Picture picture) {
             out.append("<figure><img alt=\"").append(Xml.text(picture.alt())).append("\" src=\"data:image/png;base64,");
             out.append(Base64.getEncoder().encodeToString(picture.png())).append("\"/></figure>\n");
@@ -76,20 +88,27 @@ public final class HtmlSheet {
     }
 
     private void write(Block.Grid grid) {
-        out.append("<table>\n");
+        out.append("<div class=\"table\"><table>\n");
         element("caption", "", grid.caption());
-        out.append("<thead>");
-        row("th scope=\"col\"", "th", grid.columns(), grid.head());
+        out.append("<thead>\n");
+        row("", "col", grid, grid.head());
         out.append("</thead>\n<tbody>\n");
-        grid.rows().forEach(row -> row("td", "td", grid.columns(), row));
-        out.append("</tbody>\n</table>\n");
+        for (int i = 0; i < grid.rows().size(); i++) {
+            boolean sum = grid.sums() && i + 1 == grid.rows().size();
+            row(sum ? " class=\"sum\"" : "", "row", grid, grid.rows().get(i));
+        }
+        out.append("</tbody>\n</table></div>\n");
     }
 
-    private void row(String open, String close, String columns, List<String> cells) {
-        out.append("<tr>");
+    /** A row whose first cell heads it, or that heads the columns. */
+    private void row(String cssClass, String scope, Block.Grid grid, List<String> cells) {
+        out.append("<tr").append(cssClass).append('>');
         for (int i = 0; i < cells.size(); i++) {
-            out.append('<').append(open).append(columns.charAt(i) == 'r' ? " class=\"r\">" : ">");
-            out.append(Xml.text(cells.get(i))).append("</").append(close).append('>');
+            boolean heads = (scope.equals("col") || i == 0) && !cells.get(i).isEmpty();
+            String name = heads ? "th" : "td";
+            out.append('<').append(name).append(heads ? " scope=\"" + scope + "\"" : "");
+            out.append(grid.columns().charAt(i) == 'r' ? " class=\"r\">" : ">");
+            out.append(Xml.text(cells.get(i))).append("</").append(name).append('>');
         }
         out.append("</tr>\n");
     }

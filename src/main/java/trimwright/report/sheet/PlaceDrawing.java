@@ -1,118 +1,111 @@
 package trimwright.report.sheet;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.DoubleStream;
+import java.util.function.IntToDoubleFunction;
 import trimwright.boat.Boat;
 import trimwright.boat.Kind;
-import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
-import trimwright.boat.Shape;
 import trimwright.mesh.Bounds;
+import trimwright.report.Measure;
+import trimwright.report.Numbers;
+import trimwright.report.PlanWords;
 
 /**
- * Where pieces sit in a boat: her outline from starboard and from above, pieces as numbered boxes, with a scale from the stern in mm. Lead is filled dark, foam is hatched, so
- * that it reads in black and white.
+ * Where pieces sit in a boat: her outline from starboard and from above, pieces as numbered boxes, their ends as distances from the stern, the keel and
+ * the centreline. Lead is filled dark, foam is hatched, so that it reads in black and white.
  */
 final class PlaceDrawing {
 
     private static final double WIDTH = 1000;
-    private static final double MARGIN = 40;
+    private static final double LEFT = 56;
+    private static final double GAP = 34;
+    private static final double ROW = 19;
+    private static final double COLUMN = 52;
+    /** More pieces than that have their heights and breadths in the table alone, for want of room beside the boat. */
+    private static final int MOST_COLUMNS = 6;
     /** Greatest height of both views together. */
-    private static final double MOST = 700;
+    private static final double MOST = 460;
 
-    private static final int STATIONS = 160;
+    private static final String INK = "#1b2430";
 
-    private final List<Part> pieces;
-    private final double stern;
+    private final Measure measure;
+    private final HullOutline outline;
+    private final Bounds hull;
+    private final List<Piece> pieces = new ArrayList<>();
+    private final boolean columns;
     private final double scale;
     private final double height;
     private final double sideZero;
+    private final double laddersTop;
+    private final double planTop;
     private final double planZero;
-    private final double[] top = new double[STATIONS + 1];
-    private final double[] bottom = new double[STATIONS + 1];
-    private final double[] starboard = new double[STATIONS + 1];
-    private final double[] port = new double[STATIONS + 1];
-    private final Bounds whole;
+    private final List<double[]> badges = new ArrayList<>();
     private final StringBuilder out = new StringBuilder();
 
-    PlaceDrawing(Boat boat, List<Part> pieces, double sternXMm) {
-        this.pieces = pieces;
-        stern = sternXMm;
-        List<Shape> outer = new ArrayList<>();
-        boolean hull = boat.parts().stream().anyMatch(Part::isHull);
-        for (Part part : boat.parts()) {
-            if (part.shape().isPresent()
-                    && (part.isHull() || !hull && part.inside().isEmpty())) {
-                outer.add(part.shape().get());
-                if (part.mirror()) {
-                    outer.add(part.shape().get().mirrored());
+    /** A piece, or a pair of mirrored ones, which share x and z. */
+    private record Piece(String numbers, Kind kind, List<Bounds> boxes) {
+
+        Bounds first() {
+            return boxes.get(0);
+        }
+    }
+
+    /**
+     * @param boat the boat with her hull
+     * @param placed boxes, numbered from 1 in this order
+     */
+    PlaceDrawing(Boat boat, List<Part> placed, Measure measure) {
+        this.measure = measure;
+        outline = new HullOutline(boat);
+        hull = PlanWords.hull(boat);
+        group(placed);
+        columns = pieces.size() <= MOST_COLUMNS;
+        Bounds whole = outline.bounds();
+        double right = columns ? COLUMN * pieces.size() + 16 : 24;
+        scale = Math.min((WIDTH - LEFT - right) / whole.sizeX(), MOST / (whole.sizeZ() + whole.sizeY()));
+        sideZero = GAP + scale * whole.sizeZ();
+        laddersTop = sideZero + GAP;
+        planTop = laddersTop + ROW * pieces.size() + GAP;
+        planZero = planTop + scale * whole.maxY();
+        height = planTop + scale * whole.sizeY() + GAP;
+    }
+
+    private void group(List<Part> placed) {
+        boolean[] done = new boolean[placed.size()];
+        for (int i = 0; i < placed.size(); i++) {
+            if (done[i]) {
+                continue;
+            }
+            Bounds box = bounds(placed.get(i));
+            String numbers = String.valueOf(i + 1);
+            List<Bounds> boxes = new ArrayList<>(List.of(box));
+            for (int k = i + 1; k < placed.size(); k++) {
+                if (!done[k] && placed.get(k).kind() == placed.get(i).kind() && areTwins(box, bounds(placed.get(k)))) {
+                    done[k] = true;
+                    numbers += ", " + (k + 1);
+                    boxes.add(bounds(placed.get(k)));
+                    break;
                 }
             }
-        }
-        whole = around(outer);
-        scale = Math.min((WIDTH - 2 * MARGIN) / whole.sizeX(), MOST / (whole.sizeZ() + whole.sizeY()));
-        height = 3 * MARGIN + scale * (whole.sizeZ() + whole.sizeY());
-        sideZero = 0.7 * MARGIN + scale * whole.sizeZ();
-        planZero = height - 0.3 * MARGIN - scale * whole.sizeY() / 2;
-        Arrays.fill(top, Double.NaN);
-        outer.forEach(this::trace);
-    }
-
-    private static Bounds around(List<Shape> shapes) {
-        double[] corners = shapes.stream()
-                .flatMapToDouble(s -> {
-                    Bounds b = s.bounds();
-                    return DoubleStream.of(b.minX(), b.minY(), b.minZ(), b.maxX(), b.maxY(), b.maxZ());
-                })
-                .toArray();
-        return Bounds.of(corners);
-    }
-
-    /** Widens the outline by the points of a mesh, or the box of another shape, station by station. */
-    private void trace(Shape shape) {
-        if (shape instanceof MeshShape mesh) {
-            double[] p = mesh.mesh().xyz();
-            int[] corners = mesh.mesh().corners();
-            for (int t = 0; t < corners.length; t += 3) {
-                span(p, 3 * corners[t], 3 * corners[t + 1]);
-                span(p, 3 * corners[t + 1], 3 * corners[t + 2]);
-                span(p, 3 * corners[t + 2], 3 * corners[t]);
-            }
-            return;
-        }
-        Bounds b = shape.bounds();
-        for (int i = station(b.minX()); i <= station(b.maxX()); i++) {
-            widen(i, b.minY(), b.minZ());
-            widen(i, b.maxY(), b.maxZ());
+            pieces.add(new Piece(numbers, placed.get(i).kind(), boxes));
         }
     }
 
-    /** The stations that an edge runs over. */
-    private void span(double[] p, int a, int b) {
-        int from = Math.min(station(p[a]), station(p[b]));
-        int to = Math.max(station(p[a]), station(p[b]));
-        for (int i = from; i <= to; i++) {
-            double x = whole.minX() + i * whole.sizeX() / STATIONS;
-            double share = p[a] == p[b] ? 0 : (x - p[a]) / (p[b] - p[a]);
-            double within = Math.min(1, Math.max(0, share));
-            widen(i, p[a + 1] + within * (p[b + 1] - p[a + 1]), p[a + 2] + within * (p[b + 2] - p[a + 2]));
-        }
+    private static Bounds bounds(Part part) {
+        return part.shape().orElseThrow().bounds();
     }
 
-    private int station(double x) {
-        return (int) Math.round((x - whole.minX()) / whole.sizeX() * STATIONS);
-    }
-
-    private void widen(int i, double y, double z) {
-        boolean first = Double.isNaN(top[i]);
-        top[i] = first ? z : Math.max(top[i], z);
-        bottom[i] = first ? z : Math.min(bottom[i], z);
-        port[i] = first ? y : Math.max(port[i], y);
-        starboard[i] = first ? y : Math.min(starboard[i], y);
+    private static boolean areTwins(Bounds a, Bounds b) {
+        double same = 0.05;
+        return Math.abs(a.minX() - b.minX()) < same
+                && Math.abs(a.maxX() - b.maxX()) < same
+                && Math.abs(a.minZ() - b.minZ()) < same
+                && Math.abs(a.maxZ() - b.maxZ()) < same
+                && Math.abs(a.minY() + b.maxY()) < same
+                && Math.abs(a.maxY() + b.minY()) < same;
     }
 
     /** Width over height. */
@@ -121,107 +114,206 @@ final class PlaceDrawing {
     }
 
     String svg() {
-        out.append(String.format(
-                Locale.ROOT,
+        add(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\" viewBox=\"0 0 %.0f %.0f\""
-                        + " font-family=\"Helvetica, Arial, sans-serif\" font-size=\"13\">",
-                WIDTH,
-                height,
-                WIDTH,
-                height));
-        out.append("<defs><pattern id=\"hatch\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\">"
+                        + " font-family=\"Helvetica, Arial, sans-serif\" font-size=\"13.5\">",
+                WIDTH, height, WIDTH, height);
+        add("<defs><pattern id=\"hatch\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\">"
                 + "<path d=\"M0,6 L6,0\" stroke=\"#1f4e79\" stroke-width=\"1\"/></pattern></defs>");
-        outline(top, bottom, this::sideY);
-        outline(port, starboard, this::planY);
-        label(MARGIN, 16, "from starboard, bow to the right; mm from the stern");
-        label(MARGIN, planZero - scale * whole.sizeY() / 2 - 8, "from above, port side up");
-        ruler();
+        contour(outline::topMm, outline::bottomMm, this::sideY);
+        contour(outline::portMm, outline::starboardMm, this::planY);
+        String unit = measure.lengthWord();
+        text(LEFT, 15, "start", "From starboard; " + unit + " from the stern and above the keel");
+        text(
+                LEFT,
+                planTop - 10,
+                "start",
+                "From above, port side up" + (columns ? "; " + unit + " to port (– to starboard)" : ""));
+        line(
+                "centre",
+                x(hull.minX()) - 8,
+                planY(0),
+                x(hull.maxX()) + 8,
+                planY(0),
+                "stroke-dasharray=\"10,4,2,4\" stroke-width=\"0.8\"");
+        rulers();
+        pieces.forEach(p -> p.boxes().forEach(box -> boxes(p.kind(), box)));
+        pieces.forEach(this::badges);
         for (int i = 0; i < pieces.size(); i++) {
-            piece(i + 1, pieces.get(i));
+            alongLadder(i, pieces.get(i));
+            if (columns) {
+                upAndAcross(i, pieces.get(i));
+            }
         }
-        out.append("</svg>");
+        add("</svg>");
         return out.toString();
     }
 
     private double x(double mm) {
-        return MARGIN + scale * (mm - whole.minX());
+        return LEFT + scale * (mm - outline.bounds().minX());
     }
 
     private double sideY(double zMm) {
-        return sideZero - scale * (zMm - whole.minZ());
+        return sideZero - scale * (zMm - outline.bounds().minZ());
     }
 
     private double planY(double yMm) {
-        return planZero - scale * (yMm - (whole.minY() + whole.maxY()) / 2);
+        return planZero - scale * yMm;
     }
 
-    private void outline(double[] high, double[] low, DoubleUnaryOperator y) {
+    private void contour(IntToDoubleFunction high, IntToDoubleFunction low, DoubleUnaryOperator y) {
         StringBuilder path = new StringBuilder();
-        for (int i = 0; i <= STATIONS; i++) {
+        for (int i = 0; i <= HullOutline.STATIONS; i++) {
             point(path, i, high, y);
         }
-        for (int i = STATIONS; i >= 0; i--) {
+        for (int i = HullOutline.STATIONS; i >= 0; i--) {
             point(path, i, low, y);
         }
-        out.append("<path d=\"").append(path).append("Z\" fill=\"#f3f5f8\" stroke=\"#1b2430\" stroke-width=\"1.2\"/>");
+        out.append("<path class=\"hull\" d=\"")
+                .append(path)
+                .append("Z\" fill=\"#f3f5f8\" stroke=\"" + INK + "\" stroke-width=\"1.2\"/>");
     }
 
-    private void point(StringBuilder path, int i, double[] of, DoubleUnaryOperator y) {
-        if (!Double.isNaN(top[i])) {
-            double x = whole.minX() + i * whole.sizeX() / STATIONS;
-            path.append(String.format(
-                    Locale.ROOT, "%s%.1f,%.1f ", path.isEmpty() ? "M" : "L", x(x), y.applyAsDouble(of[i])));
+    private void point(StringBuilder path, int i, IntToDoubleFunction of, DoubleUnaryOperator y) {
+        if (outline.isThere(i)) {
+            path.append(path.isEmpty() ? 'M' : 'L')
+                    .append(Numbers.fixed(x(outline.xMm(i)), 1))
+                    .append(',')
+                    .append(Numbers.fixed(y.applyAsDouble(of.applyAsDouble(i)), 1))
+                    .append(' ');
         }
     }
 
-    private void ruler() {
-        double step = 100;
-        while (scale * step < 50) {
-            step *= 2;
+    /** Distances from the stern under the boat, heights above the keel beside her. */
+    private void rulers() {
+        double alongMm = stepMm(50);
+        double y = sideZero + 5;
+        for (int i = 0; i * alongMm <= hull.sizeX() + 1e-9; i++) {
+            double at = x(hull.minX() + i * alongMm);
+            line("along", at, y, at, y + 5, "");
+            text(at, y + 18, "middle", tick(i * alongMm));
         }
-        double y = sideZero + 6;
-        for (double mm = 0; mm <= whole.maxX() - stern; mm += step) {
-            out.append(String.format(
-                    Locale.ROOT,
-                    "<path d=\"M%.1f,%.1f v6\" stroke=\"#1b2430\"/><text x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\" font-size=\"11\">%.0f</text>",
-                    x(stern + mm),
-                    y,
-                    x(stern + mm),
-                    y + 17,
-                    mm));
+        double upMm = stepMm(20);
+        for (int i = 0; i * upMm <= hull.sizeZ() + 1e-9; i++) {
+            double at = sideY(hull.minZ() + i * upMm);
+            line("up", LEFT - 14, at, LEFT - 8, at, "");
+            text(LEFT - 17, at + 4.5, "end", tick(i * upMm));
         }
     }
 
-    private void piece(int number, Part piece) {
-        Bounds b = piece.shape().orElseThrow().bounds();
-        String fill = piece.kind() == Kind.FOAM ? "url(#hatch)" : "#3b4654";
-        String ink = piece.kind() == Kind.FOAM ? "#1b2430" : "#ffffff";
-        box(number, b.minX(), b.maxX(), sideY(b.maxZ()), sideY(b.minZ()), fill, ink);
-        box(number, b.minX(), b.maxX(), planY(b.maxY()), planY(b.minY()), fill, ink);
+    /** The least round step of the sheet's unit that takes so many px. */
+    private double stepMm(double leastPx) {
+        double unit = measure.typedMm(1);
+        double power = Math.pow(10, Math.floor(Math.log10(leastPx / scale / unit)));
+        for (double digit : new double[] {1, 2, 5}) {
+            if (scale * digit * power * unit >= leastPx) {
+                return digit * power * unit;
+            }
+        }
+        return 10 * power * unit;
     }
 
-    private void box(int number, double fromX, double toX, double topY, double bottomY, String fill, String ink) {
-        out.append(String.format(
-                Locale.ROOT,
-                "<rect x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"%.1f\" fill=\"%s\" stroke=\"#1b2430\"/>",
-                x(fromX),
-                topY,
-                scale * (toX - fromX),
-                bottomY - topY,
-                fill));
-        boolean fits = bottomY - topY > 12;
-        out.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\" font-weight=\"bold\" fill=\"%s\">%d</text>",
-                0.5 * (x(fromX) + x(toX)),
-                fits ? 0.5 * (topY + bottomY) + 4.5 : topY - 3,
-                fits ? ink : "#1b2430",
-                number));
+    private String tick(double mm) {
+        return Numbers.plain(measure.inLengthUnit(mm));
     }
 
-    private void label(double x, double y, String words) {
-        out.append(String.format(Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\">", x, y))
-                .append(Xml.text(words))
-                .append("</text>");
+    private void boxes(Kind kind, Bounds b) {
+        box(kind, "side", x(b.minX()), sideY(b.maxZ()), scale * b.sizeX(), scale * b.sizeZ());
+        box(kind, "plan", x(b.minX()), planY(b.maxY()), scale * b.sizeX(), scale * b.sizeY());
+    }
+
+    private void box(Kind kind, String view, double left, double top, double wide, double high) {
+        add(
+                "<rect class=\"%s %s\" x=\"%.2f\" y=\"%.2f\" width=\"%.2f\" height=\"%.2f\" fill=\"%s\" stroke=\"%s\"/>",
+                kind == Kind.FOAM ? "foam" : "lead",
+                view,
+                left,
+                top,
+                wide,
+                high,
+                kind == Kind.FOAM ? "url(#hatch)" : "#3b4654",
+                INK);
+    }
+
+    private void badges(Piece p) {
+        Bounds b = p.first();
+        badge(p.numbers(), 0.5 * (x(b.minX()) + x(b.maxX())), 0.5 * (sideY(b.minZ()) + sideY(b.maxZ())));
+        String[] numbers = p.numbers().split(", ", -1);
+        for (int i = 0; i < numbers.length; i++) {
+            Bounds box = p.boxes().get(i);
+            badge(numbers[i], 0.5 * (x(box.minX()) + x(box.maxX())), 0.5 * (planY(box.minY()) + planY(box.maxY())));
+        }
+    }
+
+    /** A number on white, moved along where another one stands. */
+    private void badge(String words, double x, double y) {
+        double half = 6 + 3.6 * words.length();
+        double at = x;
+        boolean moved = true;
+        while (moved) {
+            moved = false;
+            for (double[] other : badges) {
+                if (Math.abs(other[0] - at) < half + other[2] && Math.abs(other[1] - y) < 17) {
+                    at = other[0] + half + other[2] + 1;
+                    moved = true;
+                }
+            }
+        }
+        badges.add(new double[] {at, y, half});
+        add(
+                "<rect class=\"badge\" x=\"%.1f\" y=\"%.1f\" width=\"%.1f\" height=\"16\" rx=\"8\" fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"0.8\"/>",
+                at - half, y - 8, 2 * half, INK);
+        text(at, y + 4.7, "middle", words);
+    }
+
+    /** Under the boat: from the stern to the after and to the fore end. */
+    private void alongLadder(int row, Piece p) {
+        Bounds b = p.first();
+        double y = laddersTop + ROW * (row + 0.5);
+        text(LEFT - 30, y + 4.7, "middle", p.numbers());
+        line("ladder", x(hull.minX()), y, x(b.minX()), y, "stroke-width=\"0.6\"");
+        line("ladder", x(hull.minX()), y - 4, x(hull.minX()), y + 4, "stroke-width=\"0.6\"");
+        line("bar", x(b.minX()), y, x(b.maxX()), y, "stroke-width=\"4\"");
+        String from = measure.lengthNumber(b.minX() - hull.minX(), 1);
+        boolean room = x(b.minX()) - x(hull.minX()) > 8.0 * from.length() + 6;
+        String to = measure.lengthNumber(b.maxX() - hull.minX(), 1);
+        if (room) {
+            text(x(b.minX()) - 5, y - 2, "end", from);
+            text(x(b.maxX()) + 5, y + 4.7, "start", to);
+        } else {
+            text(x(b.maxX()) + 5, y + 4.7, "start", from + " to " + to);
+        }
+    }
+
+    /** Beside the boat: underside and top above the keel, and the edges off the centreline. */
+    private void upAndAcross(int column, Piece p) {
+        double at = x(outline.bounds().maxX()) + 16 + COLUMN * (column + 0.5);
+        Bounds b = p.first();
+        text(at, 15, "middle", p.numbers());
+        bar(at, sideY(b.minZ()), sideY(b.maxZ()), b.minZ() - hull.minZ(), b.maxZ() - hull.minZ());
+        text(at, planTop - 10, "middle", p.numbers());
+        for (Bounds box : p.boxes()) {
+            bar(at, planY(box.minY()), planY(box.maxY()), box.minY(), box.maxY());
+        }
+    }
+
+    private void bar(double at, double lowY, double highY, double lowMm, double highMm) {
+        line("bar", at, lowY, at, highY, "stroke-width=\"4\"");
+        text(at, highY - 4, "middle", measure.lengthNumber(highMm, 1));
+        text(at, lowY + 13, "middle", measure.lengthNumber(lowMm, 1));
+    }
+
+    private void line(String name, double x0, double y0, double x1, double y1, String style) {
+        add(
+                "<path class=\"%s\" d=\"M%.2f,%.2f L%.2f,%.2f\" stroke=\"%s\" fill=\"none\" %s/>",
+                name, x0, y0, x1, y1, INK, style);
+    }
+
+    private void text(double x, double y, String anchor, String words) {
+        add("<text x=\"%.2f\" y=\"%.1f\" text-anchor=\"%s\" fill=\"%s\">%s</text>", x, y, anchor, INK, Xml.text(words));
+    }
+
+    private void add(String format, Object... values) {
+        out.append(values.length == 0 ? format : String.format(Locale.ROOT, format, values));
     }
 }

@@ -3,13 +3,10 @@ package trimwright.report.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** The tables of a sheet as comma-separated values (RFC 4180), for people who keep spreadsheets. */
 public final class SheetCsv {
-
-    private static final int LONGEST_NAME = 40;
 
     private SheetCsv() {}
 
@@ -19,21 +16,11 @@ public final class SheetCsv {
         for (Sheet.Section section : sheet.sections()) {
             for (Block block : section.blocks()) {
                 if (block instanceof Block.Grid grid) {
-                    files.put(name(grid.caption(), files), text(grid));
+                    files.put(grid.name() + ".csv", text(grid));
                 }
             }
         }
         return files;
-    }
-
-    private static String name(String caption, Map<String, String> taken) {
-        String base = caption.toLowerCase(Locale.ROOT).replaceAll("[;,:].*", "").replaceAll("[^a-z0-9]+", "-");
-        base = base.substring(0, Math.min(LONGEST_NAME, base.length())).replaceAll("^-|-$", "");
-        String name = base + ".csv";
-        for (int i = 2; taken.containsKey(name); i++) {
-            name = base + "-" + i + ".csv";
-        }
-        return name;
     }
 
     private static String text(Block.Grid grid) {

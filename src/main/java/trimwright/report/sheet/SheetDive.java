@@ -3,43 +3,42 @@ package trimwright.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import trimwright.boat.Boat;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Kind;
 import trimwright.report.DivePlot;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
-import trimwright.report.WaterWords;
 import trimwright.report.picture.Plot;
 import trimwright.statics.Condition;
 import trimwright.statics.DiveRun;
 import trimwright.statics.DiveStep;
 import trimwright.statics.TankSizing;
-import trimwright.statics.WaterChange;
 
-/** The dive on a sheet: curves, tank, other waters. */
+/** The dive on a sheet: curves, steps, tank. */
 final class SheetDive {
 
-    private static final double MM3_PER_CM3 = 1000;
     private static final int EVERY = 2;
 
-    private final Boat boat;
+    private final Subject subject;
     private final Condition condition;
     private final DiveRun run;
+    private final Measure measure;
 
-    SheetDive(Boat boat, Condition condition, DiveRun run) {
-        this.boat = boat;
-        this.condition = condition;
+    SheetDive(Subject subject, DiveRun run) {
+        this.subject = subject;
         this.run = run;
+        condition = subject.condition();
+        measure = subject.measure();
     }
 
     Sheet.Section section() {
         List<Block> blocks = new ArrayList<>();
-        DivePlot.of(boat.name(), run, Optional.empty())
+        DivePlot.of("The dive", run, Optional.empty(), measure)
                 .ifPresent(plot -> blocks.add(drawing(
                         plot, "GM, distance of B above G, list, trim and what stands out of the water over the fill")));
         blocks.add(steps());
         TankSizing.of(condition).ifPresent(s -> blocks.add(tank(s)));
-        blocks.add(waters());
-        return new Sheet.Section("The dive", true, blocks);
+        return new Sheet.Section("The dive", false, blocks);
     }
 
     static Block drawing(Plot plot, String alt) {
@@ -63,67 +62,58 @@ final class SheetDive {
             DiveStep step = steps.get(i);
             rows.add(List.of(
                     Numbers.fixed(100 * step.fill(), 0),
-                    step.draughts().map(d -> Numbers.fixed(d.bowMm(), 1)).orElse("–"),
-                    step.draughts().map(d -> Numbers.fixed(d.sternMm(), 1)).orElse("–"),
+                    step.draughts().map(d -> measure.lengthNumber(d.bowMm(), 1)).orElse("–"),
+                    step.draughts()
+                            .map(d -> measure.lengthNumber(d.sternMm(), 1))
+                            .orElse("–"),
                     step.settled().map(e -> Numbers.fixed(e.heelDeg(), 1)).orElse("sinks"),
                     step.settled().map(e -> Numbers.fixed(e.trimDeg(), 1)).orElse(""),
-                    step.uprightGmMm().map(gm -> Numbers.fixed(gm, 1)).orElse("–"),
-                    step.settled().map(e -> Numbers.fixed(e.bgMm(), 1)).orElse(""),
+                    step.uprightGmMm().map(gm -> measure.lengthNumber(gm, 1)).orElse("–"),
+                    step.settled().map(e -> measure.lengthNumber(e.bgMm(), 1)).orElse(""),
                     step.standing().isEmpty()
                             ? ""
-                            : Numbers.fixed(step.standing().get(0).aboveMm(), 1)));
+                            : measure.lengthNumber(step.standing().get(0).aboveMm(), 1)));
         }
         return new Block.Grid(
-                "On the way down",
+                "dive",
+                "On the way down: water above the keel at bow and stern, list to starboard, trim bow up, GM upright, B above G, highest point out",
                 "rrrrrrrr",
-                List.of("full %", "bow mm", "stern mm", "list °", "trim °", "GM mm", "BG mm", "out mm"),
+                List.of(
+                        "tank full %",
+                        subject.inLength("bow"),
+                        subject.inLength("stern"),
+                        "list °",
+                        "trim °",
+                        subject.inLength("GM"),
+                        subject.inLength("BG"),
+                        subject.inLength("out")),
                 rows);
     }
 
-    private static Block tank(TankSizing sizing) {
+    private Block tank(TankSizing sizing) {
         List<List<String>> rows = new ArrayList<>();
         for (TankSizing.Above above : sizing.above()) {
             rows.add(List.of(
                     above.piece().id()
                             + (above.piece().part().kind() == Kind.FOAM ? " (foam: costs as much tank)" : ""),
-                    Numbers.fixed(above.volumeMm3() / MM3_PER_CM3, 1)));
+                    measure.volumeNumber(above.volumeMm3(), 1),
+                    ""));
         }
-        rows.add(List.of("above the line in all", Numbers.fixed(sizing.aboveMm3() / MM3_PER_CM3, 1)));
+        rows.add(List.of("above the line in all", measure.volumeNumber(sizing.aboveMm3(), 1), ""));
         rows.add(List.of(
-                "tank needed for a reserve of " + Numbers.g(sizing.wanted().middleG()),
-                Numbers.fixed(sizing.neededMm3() / MM3_PER_CM3, 1)));
-        rows.add(List.of("tank there", Numbers.fixed(sizing.thereMm3() / MM3_PER_CM3, 1)));
-        if (sizing.wantedCentreMm().isPresent() && sizing.centreMm().isPresent()) {
-            rows.add(List.of(
-                    "its middle belongs at x (mm), to take her under level",
-                    Numbers.fixed(sizing.wantedCentreMm().get().getX(), 1)));
-            rows.add(List.of(
-                    "its middle is at x (mm)",
-                    Numbers.fixed(sizing.centreMm().get().getX(), 1)));
-        }
-        return new Block.Grid("The tank", "lr", List.of("stands above the line", "cm³"), rows);
+                "tank needed for a reserve of " + measure.mass(sizing.wanted().middleG()),
+                measure.volumeNumber(sizing.neededMm3(), 1),
+                middle(sizing.wantedCentreMm())));
+        rows.add(List.of("tank there", measure.volumeNumber(sizing.thereMm3(), 1), middle(sizing.centreMm())));
+        return new Block.Grid(
+                "tank",
+                "The tank: what stands above the line has to go under, and level if the middle of the tank lies where it belongs",
+                "lrr",
+                List.of("", subject.inVolume(""), "middle at x, " + measure.lengthUnit()),
+                rows);
     }
 
-    private Block waters() {
-        List<List<String>> rows = new ArrayList<>();
-        for (WaterChange change : WaterChange.of(condition, WaterChange.USUAL)) {
-            rows.add(List.of(
-                    WaterWords.brief(change.water()),
-                    change.fromPaintedLine()
-                            .map(o -> Numbers.fixed(o.bowMm(), 1))
-                            .orElse("–"),
-                    change.fromPaintedLine()
-                            .map(o -> Numbers.fixed(o.sternMm(), 1))
-                            .orElse("–"),
-                    change.gramsForLineG().map(g -> Numbers.fixed(g, 1)).orElse("–"),
-                    Numbers.fixed(change.residualG(), 1),
-                    switch (change.dive()) {
-                        case DIVES -> "dives and comes back";
-                        case STAYS_UP -> "stays up";
-                        case SINKS -> "sinks when dived";
-                    }));
-        }
-        return new Block.Grid(
-                "In other water", "lrrrrl", List.of("water", "bow mm", "stern mm", "add g", "left dived g", ""), rows);
+    private String middle(Optional<Vector3D> middle) {
+        return middle.map(m -> measure.lengthNumber(m.getX(), 1)).orElse("");
     }
 }
