@@ -80,8 +80,18 @@ public final class BoatFile {
      */
     public static List<Finding> write(LoadedBoat boat, Path to, boolean overwrite) {
         MeshCopies copies = MeshCopies.needed(boat, to);
-        AtomicFile.write(to, boat.text().getBytes(StandardCharsets.UTF_8), overwrite);
-        return copies.make();
+        if (!overwrite && Files.exists(to)) {
+            throw new UnusableInputException(Finding.of(Code.FILE_EXISTS, new Place.InFile(to.toString())));
+        }
+        // Meshes first, so that no boat file ever lies there without them.
+        List<Finding> notes = copies.make();
+        try {
+            AtomicFile.write(to, boat.text().getBytes(StandardCharsets.UTF_8), overwrite);
+        } catch (UnusableInputException e) {
+            copies.takeBack();
+            throw e;
+        }
+        return notes;
     }
 
     /** The bytes of a file; one more than the most where it is longer. */

@@ -18,6 +18,9 @@ import trimwright.finding.Code;
  */
 final class Fields {
 
+    /** The most parts, zones, readings or steps of a plan in one file. */
+    static final int MOST_OBJECTS = 1000;
+
     private final JsonDocument document;
     private final String pointer;
     private final JsonNode node;
@@ -223,10 +226,10 @@ final class Fields {
         return objects(key, 0, known);
     }
 
-    /** The same, of which there must be a few. */
+    /** The same, of which there must be a few; and never more than {@link #MOST_OBJECTS}, since every part is compared with every other. */
     List<Fields> objects(String key, int fewest, List<String> known) {
         List<Fields> objects = new ArrayList<>();
-        for (Element element : elements(key, fewest, Integer.MAX_VALUE).orElse(List.of())) {
+        for (Element element : elements(key, fewest, MOST_OBJECTS).orElse(List.of())) {
             of(document, element.at(), element.node(), known).ifPresent(objects::add);
         }
         return objects;

@@ -45,6 +45,9 @@ final class JsonDocument {
     /** Values nested deeper than this are not read; a boat file needs six levels. */
     static final int GREATEST_DEPTH = 32;
 
+    /** Letters of the pointers to all values, which a thousand parts stay far below; together they are what a document takes in memory. */
+    static final int GREATEST_POINTERS = 20_000_000;
+
     private static final int GREATEST_NUMBER_LENGTH = 200;
     private static final int SHOWN = 60;
     private static final char BYTE_ORDER_MARK = '\uFEFF';
@@ -71,6 +74,7 @@ final class JsonDocument {
     private final int offset;
     private final Map<String, Span> spans = new HashMap<>();
     private final List<Finding> findings = new ArrayList<>();
+    private long pointers;
     private JsonNode root;
 
     private JsonDocument(String file, String text) {
@@ -166,6 +170,11 @@ final class JsonDocument {
     }
 
     private JsonNode value(JsonParser parser, String pointer, int depth) throws IOException {
+        pointers += pointer.length();
+        if (pointers > GREATEST_POINTERS) {
+            throw new UnusableInputException(
+                    Finding.of(Code.JSON_TOO_INTRICATE, new Place.InFile(file), "greatest", GREATEST_POINTERS));
+        }
         JsonLocation from = parser.currentTokenLocation();
         JsonNodeFactory nodes = JsonNodeFactory.instance;
         JsonToken token = parser.currentToken();

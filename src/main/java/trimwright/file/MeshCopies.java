@@ -11,6 +11,7 @@ import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
 import trimwright.finding.UnusableInputException;
+import trimwright.mesh.WholeFile;
 
 /**
  * The meshes that a boat takes along when she is saved to another folder, since her file names them relative to itself.
@@ -54,20 +55,44 @@ record MeshCopies(Map<Path, Path> fromByTo) {
         }
     }
 
-    /** Copies them, and tells of each. */
+    /**
+     * Copies them, and tells of each.
+     *
+     * @throws UnusableInputException when one cannot be written; those before it are then taken away again
+     */
     List<Finding> make() {
         List<Finding> notes = new ArrayList<>();
-        fromByTo.forEach((to, from) -> {
-            Place place = new Place.InFile(to.toString());
+        for (Map.Entry<Path, Path> copy : fromByTo.entrySet()) {
+            Place place = new Place.InFile(copy.getKey().toString());
             try {
-                Files.createDirectories(to.getParent());
-                Files.copy(from, to);
+                Files.createDirectories(copy.getKey().getParent());
+                WholeFile.write(copy.getKey(), false, out -> Files.copy(copy.getValue(), out));
+            } catch (UnusableInputException e) {
+                takeBack(notes.size());
+                throw e;
             } catch (IOException e) {
+                takeBack(notes.size());
                 throw new UnusableInputException(
                         Finding.of(Code.FILE_NOT_WRITTEN, place, "reason", String.valueOf(e.getMessage())));
             }
-            notes.add(Finding.of(Code.MESH_COPIED, place, "from", from.toString()));
-        });
+            notes.add(
+                    Finding.of(Code.MESH_COPIED, place, "from", copy.getValue().toString()));
+        }
         return notes;
+    }
+
+    /** Takes the copies away again. */
+    void takeBack() {
+        takeBack(fromByTo.size());
+    }
+
+    private void takeBack(int made) {
+        try {
+            for (Path copy : fromByTo.keySet().stream().limit(made).toList()) {
+                Files.deleteIfExists(copy);
+            }
+        } catch (IOException e) {
+            // A whole copy of a mesh does no harm; the reason why nothing was saved is told.
+        }
     }
 }

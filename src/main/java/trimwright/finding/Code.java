@@ -85,6 +85,10 @@ public enum Code {
      * tolerance}.
      */
     MESH_POLYGONS_NOT_PLANAR(Severity.NOTE),
+    /** Polygons that go through themselves, of which the inside was guessed: {@code count}, {@code polygons}. */
+    MESH_POLYGONS_CROSSED(Severity.WARNING),
+    /** A polygon of more corners than is cut into triangles: {@code found}, {@code allowed}. */
+    MESH_POLYGON_TOO_MANY_CORNERS(Severity.ERROR),
     /** Points, lines or curved surfaces of an OBJ file were left out: the first {@code keyword}, {@code count}. */
     MESH_ELEMENTS_LEFT_OUT(Severity.WARNING),
     /** A zip file without a 3D model in it. */
@@ -101,6 +105,8 @@ public enum Code {
     MESH_3MF_OBJECT_IN_ITSELF(Severity.ERROR),
     /** Components within components without end: {@code object}, levels {@code allowed}. */
     MESH_3MF_NESTED_TOO_DEEP(Severity.ERROR),
+    /** More objects put into place than is followed: {@code found}, {@code allowed}. */
+    MESH_3MF_TOO_MANY_PLACED(Severity.ERROR),
     /** The file needs an extension of the format that is not read: {@code extension}. */
     MESH_3MF_EXTENSION(Severity.ERROR),
     /** It unpacks to more than is allowed: {@code bytesPacked}, {@code bytesAllowed}. */
@@ -214,6 +220,8 @@ public enum Code {
     JSON_TRAILING_TEXT(Severity.ERROR),
     /** Objects and arrays nested too deep: {@code greatestDepth}. */
     JSON_TOO_DEEP(Severity.ERROR),
+    /** So many values, or keys so long, that no boat can be meant: {@code greatest} (letters of all pointers to values). */
+    JSON_TOO_INTRICATE(Severity.ERROR),
     /** A key that the object has already: {@code key}, {@code firstLine}. */
     JSON_DUPLICATE_KEY(Severity.ERROR),
     /** No version: {@code allowed} (list). */

@@ -7,12 +7,12 @@ import trimwright.finding.Place;
 /** Gathers listed vertices and the triangles between them, and merges the vertices that the triangles use. */
 final class MeshBuilder {
 
-    private double[] listed = new double[3072];
+    private double[] listed = new double[48];
     private int listedCount;
-    private final IntList corners = new IntList(4096);
+    private final IntList corners = new IntList(16);
 
     void addVertex(double x, double y, double z) {
-        if (3 * listedCount == listed.length) {
+        if (3 * listedCount >= listed.length) {
             listed = Arrays.copyOf(listed, 3 * Growth.next(listedCount));
         }
         listed[3 * listedCount] = x;
@@ -37,6 +37,31 @@ final class MeshBuilder {
 
     int triangleCount() {
         return corners.size() / 3;
+    }
+
+    /**
+     * Leaves out vertices that no triangle uses where there are more vertices than corners, so that copies of this mesh cost no more than
+     * their triangles.
+     */
+    void dropUnusedVertices() {
+        if (listedCount <= corners.size()) {
+            return;
+        }
+        int[] renumbered = new int[listedCount];
+        Arrays.fill(renumbered, -1);
+        double[] used = new double[3 * corners.size()];
+        int usedCount = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            int v = corners.get(i);
+            if (renumbered[v] < 0) {
+                renumbered[v] = usedCount;
+                System.arraycopy(listed, 3 * v, used, 3 * usedCount, 3);
+                usedCount++;
+            }
+            corners.set(i, renumbered[v]);
+        }
+        listed = used;
+        listedCount = usedCount;
     }
 
     /** Gives up where there are more triangles than can be handled. */

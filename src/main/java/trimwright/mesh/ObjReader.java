@@ -21,6 +21,9 @@ final class ObjReader {
     /** A corner out of its polygon's plane by this share of the polygon's size changes the shape and is worth a note. */
     private static final double PLANAR = 1e-3;
 
+    /** The time to cut a polygon up grows with the square of its corners; 10 000 take about a second at the worst. */
+    static final int MOST_CORNERS = 10_000;
+
     private static final int SHOWN = 40;
     private static final Set<String> WITHOUT_SHAPE = Set.of(
             "vt",
@@ -76,6 +79,8 @@ final class ObjReader {
     private long bentPolygons;
     private double largestGap;
     private Place largestGapPlace = new Place.Whole();
+    private long crossedPolygons;
+    private Place firstCrossedPlace = new Place.Whole();
     private long leftOut;
     private String firstLeftOut = "";
     private Place firstLeftOutPlace = new Place.Whole();
@@ -179,7 +184,9 @@ final class ObjReader {
             }
             ring[size++] = (int) vertex;
         }
-        if (size < 3) {
+        if (size > MOST_CORNERS) {
+            problems.add(Code.MESH_POLYGON_TOO_MANY_CORNERS, here(), "found", size, "allowed", MOST_CORNERS);
+        } else if (size < 3) {
             problems.add(Code.MESH_TEXT_ENDS_EARLY, here(), "expected", "vertex number");
         } else if (ahead) {
             pending.add(new PendingPolygon(Arrays.copyOf(ring, size), here()));
@@ -200,7 +207,9 @@ final class ObjReader {
                 }
             }
         }
-        Polygons.triangulate(mesh.xyz(), corners, size, mesh.corners());
+        if (!Polygons.triangulate(mesh.xyz(), corners, size, mesh.corners()) && crossedPolygons++ == 0) {
+            firstCrossedPlace = place;
+        }
         mesh.checkSize(problems, place);
     }
 
@@ -239,6 +248,10 @@ final class ObjReader {
                     largestGap,
                     "tolerance",
                     PLANAR));
+        }
+        if (crossedPolygons > 0) {
+            notes.add(Finding.of(
+                    Code.MESH_POLYGONS_CROSSED, firstCrossedPlace, "count", crossedPolygons, "polygons", polygons));
         }
         if (leftOut > 0) {
             notes.add(Finding.of(

@@ -2,7 +2,7 @@ package trimwright.mesh;
 
 /**
  * Polygons in space, as rings of vertex numbers, and how they are cut into triangles. Convex ones become a fan about their
- * first corner; others are cut ear by ear (Meisters 1975) in the coordinate plane that faces them most.
+ * first corner; others are cut ear by ear in the coordinate plane that faces them most.
  */
 final class Polygons {
 
@@ -70,39 +70,37 @@ final class Polygons {
      * @return false where the ring crosses itself, so that no more ears were found; what was left is then cut as a fan
      */
     static boolean triangulate(double[] xyz, int[] ring, int size, IntList out) {
-        double[] flat = size > 3 ? flattened(xyz, ring, size) : null;
-        if (flat == null || isConvex(flat, size)) {
+        if (size == 3) {
             fan(ring, size, out);
             return true;
         }
-        int[] corners = new int[size];
-        for (int i = 0; i < size; i++) {
-            corners[i] = i;
+        if (isZero(areaVector(xyz, ring, size))) {
+            fan(ring, size, out);
+            return isAlongALine(xyz, ring, size);
         }
-        int left = size;
-        while (left > 3) {
-            int ear = findEar(flat, corners, left);
-            if (ear < 0) {
-                int[] rest = new int[left];
-                for (int i = 0; i < left; i++) {
-                    rest[i] = ring[corners[i]];
-                }
-                fan(rest, left, out);
+        double[] flat = flattened(xyz, ring, size);
+        if (isConvex(flat, size)) {
+            fan(ring, size, out);
+            return true;
+        }
+        return new Ears(flat, ring, size).cut(out);
+    }
+
+    /** Otherwise what a ring without area winds round one way it winds round the other way too. */
+    private static boolean isAlongALine(double[] xyz, int[] ring, int size) {
+        for (int i = 1; i + 1 < size; i++) {
+            if (!isZero(areaVector(xyz, new int[] {ring[0], ring[i], ring[i + 1]}, 3))) {
                 return false;
             }
-            out.add(ring[corners[(ear + left - 1) % left]]);
-            out.add(ring[corners[ear]]);
-            out.add(ring[corners[(ear + 1) % left]]);
-            System.arraycopy(corners, ear + 1, corners, ear, left - ear - 1);
-            left--;
-        }
-        for (int i = 0; i < 3; i++) {
-            out.add(ring[corners[i]]);
         }
         return true;
     }
 
-    private static void fan(int[] ring, int size, IntList out) {
+    private static boolean isZero(double[] vector) {
+        return vector[0] == 0 && vector[1] == 0 && vector[2] == 0;
+    }
+
+    static void fan(int[] ring, int size, IntList out) {
         for (int i = 1; i + 1 < size; i++) {
             out.add(ring[0]);
             out.add(ring[i]);
@@ -129,47 +127,15 @@ final class Polygons {
 
     private static boolean isConvex(double[] flat, int size) {
         for (int i = 0; i < size; i++) {
-            if (turn(flat, i, (i + 1) % size, (i + 2) % size) < 0) {
+            // The second holds by itself, but for stars that turn left at every corner and go round twice.
+            if (turn(flat, i, (i + 1) % size, (i + 2) % size) < 0 || turn(flat, 0, i, (i + 1) % size) < 0) {
                 return false;
             }
         }
         return true;
     }
 
-    /** The position of an ear: one with an area where there is one, else one without; −1 where there is none. */
-    private static int findEar(double[] flat, int[] corners, int left) {
-        int flatEar = -1;
-        for (int i = 0; i < left; i++) {
-            int a = corners[(i + left - 1) % left];
-            int b = corners[i];
-            int c = corners[(i + 1) % left];
-            double turn = turn(flat, a, b, c);
-            if (turn == 0 && flatEar < 0) {
-                flatEar = i;
-            }
-            if (turn > 0 && isEmpty(flat, corners, left, a, b, c)) {
-                return i;
-            }
-        }
-        return flatEar;
-    }
-
-    private static boolean isEmpty(double[] flat, int[] corners, int left, int a, int b, int c) {
-        for (int j = 0; j < left; j++) {
-            int p = corners[j];
-            if (p != a
-                    && p != b
-                    && p != c
-                    && turn(flat, a, b, p) >= 0
-                    && turn(flat, b, c, p) >= 0
-                    && turn(flat, c, a, p) >= 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static double turn(double[] flat, int a, int b, int c) {
+    static double turn(double[] flat, int a, int b, int c) {
         return (flat[2 * b] - flat[2 * a]) * (flat[2 * c + 1] - flat[2 * a + 1])
                 - (flat[2 * b + 1] - flat[2 * a + 1]) * (flat[2 * c] - flat[2 * a]);
     }

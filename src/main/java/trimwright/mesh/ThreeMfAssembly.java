@@ -1,7 +1,9 @@
 package trimwright.mesh;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 import trimwright.finding.Code;
 import trimwright.finding.Place;
 import trimwright.mesh.ThreeMfModel.Item;
@@ -10,18 +12,31 @@ import trimwright.mesh.ThreeMfModel.Use;
 /** Puts the objects of a 3MF package where its build items and components say. */
 final class ThreeMfAssembly {
 
-    private static final long BEING_COUNTED = -1;
-
     /** Components within components, far beyond any honest file and well within the call stack. */
     private static final int DEEPEST = 100;
+
+    /** Objects put into place, each as often as it is used: a few lines of components of components can ask for any number. */
+    private static final int MOST_PLACED = 1_000_000;
 
     private final Map<String, ThreeMfModel> models;
     private final Problems problems;
     private final MeshBuilder whole = new MeshBuilder();
-    private final Map<Key, Long> triangles = new HashMap<>();
+    private final Map<Key, Size> sizes = new HashMap<>();
+    private final Set<Key> beingCounted = new HashSet<>();
     private long supportsLeftOut;
 
     private record Key(String part, int object) {}
+
+    /** What one use of an object comes to, with all that it is made of. */
+    private record Size(long triangles, long placed) {
+
+        /** Capped, since components of components can double without end. */
+        Size plus(Size other) {
+            return new Size(
+                    Math.min(triangles + other.triangles, 2L * MeshFiles.MOST_TRIANGLES),
+                    Math.min(placed + other.placed, 2L * MOST_PLACED));
+        }
+    }
 
     ThreeMfAssembly(Map<String, ThreeMfModel> models, Problems problems) {
         this.models = models;
@@ -36,20 +51,18 @@ final class ThreeMfAssembly {
      */
     TriangleMesh build(String root) {
         ThreeMfModel model = models.get(root);
-        long count = 0;
+        Size all = new Size(0, 0);
         for (Use use : model.build()) {
-            count += triangles(root, use, 0);
+            all = all.plus(size(root, use, 0));
         }
-        if (count > MeshFiles.MOST_TRIANGLES) {
+        Place place = new Place.InFile(problems.file());
+        if (all.triangles > MeshFiles.MOST_TRIANGLES) {
             problems.add(
-                    Code.MESH_TOO_MANY_TRIANGLES,
-                    new Place.InFile(problems.file()),
-                    "found",
-                    count,
-                    "allowed",
-                    MeshFiles.MOST_TRIANGLES);
-        } else if (count == 0) {
-            problems.add(Code.MESH_NO_TRIANGLES, new Place.InFile(problems.file()));
+                    Code.MESH_TOO_MANY_TRIANGLES, place, "found", all.triangles, "allowed", MeshFiles.MOST_TRIANGLES);
+        } else if (all.placed > MOST_PLACED) {
+            problems.add(Code.MESH_3MF_TOO_MANY_PLACED, place, "found", all.placed, "allowed", MOST_PLACED);
+        } else if (all.triangles == 0) {
+            problems.add(Code.MESH_NO_TRIANGLES, place);
         }
         problems.throwIfAny();
         double unit = model.unit().factor();
@@ -71,35 +84,33 @@ final class ThreeMfAssembly {
         return Triangles.tripleProduct(m[0], m[1], m[2], m[3], m[4], m[5], m[6], m[7], m[8]);
     }
 
-    /** How many triangles a use comes to. Each object is counted once, however often it is used. */
-    private long triangles(String fromPart, Use use, int depth) {
+    /** What a use comes to. Each object is counted once, however often it is used. */
+    private Size size(String fromPart, Use use, int depth) {
         Key key = new Key(use.part().orElse(fromPart), use.object());
         Item item = item(key);
         if (item == null) {
             problems.add(Code.MESH_3MF_OBJECT_MISSING, use.place(), "object", use.object());
-            return 0;
+            return new Size(0, 0);
         }
-        Long known = triangles.get(key);
+        Size known = sizes.get(key);
         if (known != null) {
-            if (known == BEING_COUNTED) {
-                problems.add(Code.MESH_3MF_OBJECT_IN_ITSELF, use.place(), "object", use.object());
-                return 0;
-            }
             return known;
+        }
+        if (!beingCounted.add(key)) {
+            problems.add(Code.MESH_3MF_OBJECT_IN_ITSELF, use.place(), "object", use.object());
+            return new Size(0, 0);
         }
         if (depth > DEEPEST) {
             problems.add(Code.MESH_3MF_NESTED_TOO_DEEP, use.place(), "object", use.object(), "allowed", DEEPEST);
             problems.throwIfAny();
         }
-        triangles.put(key, BEING_COUNTED);
-        long count = item.isSupport() ? 0 : item.mesh().triangleCount();
+        Size size = new Size(item.mesh().triangleCount(), 1);
         for (Use component : item.components()) {
-            // Capped, since components of components can double without end.
-            count = Math.min(count + triangles(key.part(), component, depth + 1), 2L * MeshFiles.MOST_TRIANGLES);
+            size = size.plus(size(key.part(), component, depth + 1));
         }
-        count = item.isSupport() ? 0 : count;
-        triangles.put(key, count);
-        return count;
+        size = item.isSupport() ? new Size(0, 1) : size;
+        sizes.put(key, size);
+        return size;
     }
 
     private void place(String fromPart, Use use, double[] outer, ThreeMfModel root) {
@@ -109,7 +120,7 @@ final class ThreeMfAssembly {
             supportsLeftOut++;
             return;
         }
-        if (triangles.get(key) == 0) {
+        if (sizes.get(key).triangles == 0) {
             return;
         }
         double[] transform = product(use.transform(), outer);

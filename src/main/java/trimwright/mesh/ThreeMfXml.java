@@ -26,6 +26,9 @@ final class ThreeMfXml {
             "http://schemas.microsoft.com/3dmanufacturing/production/2015/06",
             "http://schemas.microsoft.com/3dmanufacturing/material/2015/02");
 
+    /** A model needs six levels; each open element takes memory. */
+    private static final int DEEPEST = 100;
+
     private static final int SHOWN = 40;
     private static final double[] IDENTITY = {1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0};
     private static final Pattern BLANKS = Pattern.compile("\\s+");
@@ -45,8 +48,7 @@ final class ThreeMfXml {
     static Optional<String> rootTarget(InputStream in, String place) throws XMLStreamException {
         XMLStreamReader xml = open(in);
         while (xml.hasNext()) {
-            int event = xml.next();
-            refuseDocumentType(event, place, xml);
+            int event = next(xml, place);
             if (event == XMLStreamConstants.START_ELEMENT
                     && xml.getLocalName().equals("Relationship")
                     && MODEL_RELATION.equals(xml.getAttributeValue(null, "Type"))) {
@@ -71,11 +73,17 @@ final class ThreeMfXml {
         xml = open(in);
         ThreeMfModel model = new ThreeMfModel();
         ThreeMfModel.Item item = null;
+        int depth = 0;
         while (xml.hasNext()) {
-            int event = xml.next();
-            refuseDocumentType(event, part, xml);
+            int event = next(xml, part);
+            if (event == XMLStreamConstants.END_ELEMENT) {
+                depth--;
+            }
             if (event != XMLStreamConstants.START_ELEMENT) {
                 continue;
+            }
+            if (++depth > DEEPEST) {
+                throw refused(part, xml, "elements within elements, deeper than " + DEEPEST);
             }
             switch (xml.getLocalName()) {
                 case "model" -> readHead(model);
@@ -95,6 +103,7 @@ final class ThreeMfXml {
             }
         }
         problems.throwIfAny();
+        model.objects().values().forEach(object -> object.mesh().dropUnusedVertices());
         return model;
     }
 
@@ -104,17 +113,32 @@ final class ThreeMfXml {
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
+        // Without one of ours, the parser tells standard error of its troubles besides throwing them.
+        factory.setXMLReporter((message, type, information, location) -> {});
         return factory.createXMLStreamReader(in);
     }
 
-    private static void refuseDocumentType(int event, String place, XMLStreamReader xml) {
-        if (event == XMLStreamConstants.DTD) {
-            throw new UnusableInputException(Finding.of(
-                    Code.MESH_3MF_XML_BROKEN,
-                    new Place.AtLine(place, xml.getLocation().getLineNumber()),
-                    "reason",
-                    "DOCTYPE"));
+    /** The next event; a document type is refused. */
+    private static int next(XMLStreamReader xml, String place) throws XMLStreamException {
+        int event;
+        try {
+            event = xml.next();
+        } catch (UnusableInputException e) {
+            throw e;
+        } catch (RuntimeException e) {
+            // On some broken documents the parser of the JDK breaks itself, say for want of a message of its own.
+            throw new XMLStreamException(String.valueOf(e.getMessage()), xml.getLocation(), e);
         }
+        if (event == XMLStreamConstants.DTD) {
+            throw refused(place, xml, "DOCTYPE");
+        }
+        return event;
+    }
+
+    private static UnusableInputException refused(String place, XMLStreamReader xml, String reason) {
+        long line = Math.max(1, xml.getLocation().getLineNumber());
+        return new UnusableInputException(
+                Finding.of(Code.MESH_3MF_XML_BROKEN, new Place.AtLine(place, line), "reason", reason));
     }
 
     private void readHead(ThreeMfModel model) {

@@ -99,8 +99,8 @@ final class Template {
     }
 
     /** What a user wrote may hold anything; in a message it must not move the cursor. */
-    private static String printable(String text) {
-        return text.replaceAll("\\p{Cntrl}+", " ");
+    static String printable(String text) {
+        return text.replaceAll("\\p{Cc}+", " ");
     }
 
     private static Optional<Unit> unit(String name) {

@@ -88,7 +88,8 @@ public final class Wording {
     private static String place(Finding finding, Measure measure) {
         Place place = finding.place();
         if (place instanceof Place.InDocument in && finding.values().get("line") instanceof Number line) {
-            return in.file() + " line " + line + (in.pointer().isEmpty() ? "" : ", " + in.pointer());
+            String pointer = in.pointer().isEmpty() ? "" : ", " + in.pointer();
+            return Template.printable(in.file() + " line " + line + pointer);
         }
         return place(place, measure);
     }
@@ -99,6 +100,11 @@ public final class Wording {
     }
 
     private static String place(Place place, Measure measure) {
+        // Names of files, parts and keys are what someone wrote.
+        return Template.printable(inWords(place, measure));
+    }
+
+    private static String inWords(Place place, Measure measure) {
         if (place instanceof Place.InFile in) {
             return in.file();
         }

@@ -223,6 +223,17 @@ class BoatFileTest {
         assertEquals(
                 Code.JSON_SYNTAX,
                 refused("[".repeat(20) + "1" + "0".repeat(300)).get(0).code());
+        // A megabyte that would take a terabyte: every value is kept with its pointer, which begins with the key.
+        assertEquals(
+                Code.JSON_TOO_INTRICATE,
+                refused("{\"" + "k".repeat(40_000) + "\": [" + "1,".repeat(500_000) + "1]}")
+                        .get(0)
+                        .code());
+        assertEquals(
+                Code.WRONG_LENGTH,
+                refused("{\"version\": 1, \"parts\": [" + "{},".repeat(1000) + "{}]}")
+                        .get(0)
+                        .code());
         assertEquals(
                 Code.JSON_TOO_LARGE,
                 assertThrows(

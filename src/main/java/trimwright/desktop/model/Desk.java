@@ -307,7 +307,8 @@ public final class Desk {
         try {
             return !Files.readString(path, StandardCharsets.UTF_8).equals(history.savedText());
         } catch (IOException e) {
-            return false;
+            // What cannot be read as the boat's text is not the boat's text.
+            return true;
         }
     }
 

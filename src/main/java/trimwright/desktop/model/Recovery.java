@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,6 +59,7 @@ public final class Recovery {
         Properties values = new Properties();
         values.setProperty("file", boat.path().toAbsolutePath().toString());
         values.setProperty("text", boat.text());
+        started(ProcessHandle.current()).ifPresent(time -> values.setProperty("started", time));
         StringWriter text = new StringWriter();
         values.store(text, null);
         try {
@@ -103,31 +105,45 @@ public final class Recovery {
         }
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.filter(f -> f.toString().endsWith(ENDING)).toList()) {
-                if (!file.equals(own) && !isRunning(file)) {
-                    read(file).ifPresent(found::add);
+                Properties values = values(file);
+                if (!file.equals(own) && !isRunning(file, values)) {
+                    lost(file, values).ifPresent(found::add);
                 }
             }
         }
         return found;
     }
 
-    private static boolean isRunning(Path file) {
+    /** Whether the window that keeps its work there still runs. A number of a process is given again, say after the machine was started anew. */
+    private static boolean isRunning(Path file, Properties values) {
         String name = file.getFileName().toString();
         try {
             long pid = Long.parseLong(name.substring(0, name.length() - ENDING.length()));
-            return ProcessHandle.of(pid).map(ProcessHandle::isAlive).orElse(false);
+            Optional<ProcessHandle> process = ProcessHandle.of(pid).filter(ProcessHandle::isAlive);
+            String started = values.getProperty("started");
+            return process.isPresent()
+                    && (started == null || started.equals(started(process.get()).orElse(started)));
         } catch (NumberFormatException e) {
             return true;
         }
     }
 
-    private static Optional<Lost> read(Path file) {
+    private static Optional<String> started(ProcessHandle process) {
+        return process.info().startInstant().map(Instant::toString);
+    }
+
+    /** What the file holds; nothing where it cannot be read. */
+    private static Properties values(Path file) {
         Properties values = new Properties();
         try (Reader reader = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
             values.load(reader);
         } catch (IOException | IllegalArgumentException e) {
-            return Optional.empty();
+            values.clear();
         }
+        return values;
+    }
+
+    private static Optional<Lost> lost(Path file, Properties values) {
         String boatFile = values.getProperty("file");
         String text = values.getProperty("text");
         return boatFile == null || text == null

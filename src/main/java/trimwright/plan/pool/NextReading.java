@@ -3,6 +3,7 @@ package trimwright.plan.pool;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,8 +39,11 @@ public record NextReading(Kind kind, double massG, double wayMm, double effort, 
         ROLL_TIMED
     }
 
-    /** How well each figure should be known where the boat's targets say nothing: mm, °, g (common practice, no source). */
-    static final Map<Figure, Double> WANTED = Map.of(
+    /**
+     * How well each figure should be known where the boat's targets say nothing: mm, °, g (common practice, no source). In the order of
+     * the figures: sums over it must be the same bits in every run.
+     */
+    static final Map<Figure, Double> WANTED = new EnumMap<>(Map.of(
             Figure.BOW,
             0.5,
             Figure.STERN,
@@ -51,7 +55,7 @@ public record NextReading(Kind kind, double massG, double wayMm, double effort, 
             Figure.TRIM_DIVED,
             1.0,
             Figure.RESIDUAL,
-            5.0);
+            5.0));
 
     private record Candidate(Kind kind, double massG, double wayMm, double effort, Reading reading) {}
 
