@@ -21,9 +21,6 @@ import trimwright.statics.FlotationFindings;
 final class FloatCommand extends BoatCommand {
 
     private static final int PICTURE_WIDTH_PX = 1600;
-    private static final int USUAL_DRAWS = 2000;
-    private static final int FEWEST_DRAWS = 100;
-    private static final int MOST_DRAWS = 100_000;
     private static final double MOST_SEED = 1e9;
 
     private final OptionSpec picture = option(
@@ -72,7 +69,7 @@ final class FloatCommand extends BoatCommand {
     }
 
     private Optional<Tolerance> tolerance(Flotation flotation) {
-        Double many = within(draws, FEWEST_DRAWS, MOST_DRAWS, "boats");
+        Double many = within(draws, Tolerance.FEWEST_DRAWS, Tolerance.MOST_DRAWS, "boats");
         Double start = within(seed, -MOST_SEED, MOST_SEED, "");
         if (!isGiven(tolerance)) {
             if (many != null || start != null) {
@@ -80,7 +77,7 @@ final class FloatCommand extends BoatCommand {
             }
             return Optional.empty();
         }
-        int count = many == null ? USUAL_DRAWS : whole(draws, many);
+        int count = many == null ? Tolerance.USUAL_DRAWS : whole(draws, many);
         long from = start == null ? 1 : whole(seed, start);
         return Optional.of(Tolerance.of(flotation.condition().boat(), count, from));
     }

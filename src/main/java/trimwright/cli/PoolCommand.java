@@ -16,14 +16,9 @@ import trimwright.file.BoatFile;
 import trimwright.file.LoadedBoat;
 import trimwright.file.PoolFile;
 import trimwright.finding.Finding;
-import trimwright.plan.BallastPlan;
-import trimwright.plan.Goal;
-import trimwright.plan.PlanRequest;
-import trimwright.plan.Planner;
-import trimwright.plan.Wanted;
 import trimwright.plan.pool.Corrections;
 import trimwright.plan.pool.PoolEstimate;
-import trimwright.statics.Condition;
+import trimwright.plan.pool.PoolOutcome;
 
 /** What the readings of a pool test say. */
 final class PoolCommand extends BoatCommand {
@@ -64,16 +59,13 @@ final class PoolCommand extends BoatCommand {
         Boat boat = asToldTo(loaded);
         Path readingsFile = readings.getValue();
         PoolTest test = leftIn(PoolFile.read(readingsFile, boat));
-        PoolEstimate estimate = PoolEstimate.of(boat, test);
-        Boat corrected = estimate.corrected();
-        Optional<BallastPlan> plan = estimate.isContradictory()
-                ? Optional.empty()
-                : corrected.paintedLine().map(line -> plan(corrected));
+        PoolOutcome outcome = PoolOutcome.of(boat, test);
+        PoolEstimate estimate = outcome.estimate();
         List<Finding> findings = new ArrayList<>(estimate.findings());
         Optional<Path> written = Optional.ofNullable(out.getValue());
         written.ifPresent(to -> findings.addAll(write(loaded, estimate, to)));
         findings.addAll(loaded.findings());
-        PoolAnswer answer = new PoolAnswer(boat, test, estimate, plan, written, findings);
+        PoolAnswer answer = new PoolAnswer(boat, test, estimate, outcome.change(), written, findings);
         if (isGiven(log)) {
             String day = test.date().isEmpty() ? LocalDate.now().toString() : test.date();
             return answer.logged(PoolLog.keep(loaded.path(), day, text(answer), readingsFile));
@@ -96,11 +88,6 @@ final class PoolCommand extends BoatCommand {
             throw misuse("--without leaves no reading.");
         }
         return new PoolTest(test.name(), test.date(), left);
-    }
-
-    private static BallastPlan plan(Boat corrected) {
-        double mass = Condition.of(corrected).dryMassG();
-        return Planner.plan(PlanRequest.of(corrected, Wanted.of(corrected.targets(), mass), Goal.LEAST_MASS));
     }
 
     /** The file with what the readings changed in it; other water and fills of the command line are not written. */

@@ -13,6 +13,8 @@ import trimwright.plan.pool.PoolEstimate;
 import trimwright.plan.pool.PoolEstimate.Compared;
 import trimwright.plan.pool.PoolEstimate.Known;
 import trimwright.plan.pool.PoolEstimate.PartOff;
+import trimwright.report.EstimateWords;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 import trimwright.report.PlanWords;
 import trimwright.report.PoolWords;
@@ -37,7 +39,7 @@ final class PoolText {
                                 ? ""
                                 : ", " + answer.test().date()))
                 .gap();
-        page.paragraph(verdict(estimate));
+        page.paragraph(EstimateWords.verdict(estimate, Measure.METRIC));
         change(page, answer);
         figures(page, estimate);
         parts(page, estimate);
@@ -46,26 +48,6 @@ final class PoolText {
         next(page, estimate.next());
         answer.written().ifPresent(p -> page.heading("Saved as " + p));
         answer.log().ifPresent(p -> page.heading("Kept in " + p));
-    }
-
-    private static String verdict(PoolEstimate estimate) {
-        Known mass = estimate.figures().get(Figure.MASS);
-        String weighs = "";
-        if (mass != null) {
-            double more = mass.after() - mass.before();
-            weighs = "She weighs " + plusMinus(mass.after(), mass.afterError(), 1) + " g, "
-                    + (Numbers.roundsToZero(more, 1)
-                            ? "as in her file"
-                            : Numbers.g(Math.abs(more)) + (more > 0 ? " more" : " less") + " than in her file")
-                    + ". ";
-        }
-        long sightings = estimate.sightings().size();
-        return weighs + "The readings and the file "
-                + (estimate.isDoubtful()
-                        ? "do not fit together"
-                        : estimate.chance() < 0.1 ? "fit together, but only just" : "fit together well")
-                + " (chi-square " + Numbers.fixed(estimate.chiSquare(), 1) + " for " + sightings
-                + (sightings == 1 ? " reading)." : " readings).");
     }
 
     private static void change(Page page, PoolAnswer answer) {
@@ -90,28 +72,7 @@ final class PoolText {
             page.point("nothing: she is within what is wanted");
         }
         lines.forEach(page::point);
-        page.gap().paragraph("How well the outcome is known: " + outcome(answer.estimate()) + ".");
-    }
-
-    /** The weights to be added are known; what is not known of the boat stays. */
-    private static String outcome(PoolEstimate estimate) {
-        StringBuilder words = new StringBuilder();
-        for (Figure figure :
-                List.of(Figure.BOW, Figure.STERN, Figure.LIST, Figure.BG_DIVED, Figure.TRIM_DIVED, Figure.RESIDUAL)) {
-            Known known = estimate.figures().get(figure);
-            if (known != null) {
-                words.append(words.isEmpty() ? "" : ", ")
-                        .append(PoolWords.of(figure).replaceAll(", \\+.*", ""))
-                        .append(" to ± ")
-                        .append(Numbers.fixed(known.afterError(), 1))
-                        .append(unit(figure));
-            }
-        }
-        return words.toString();
-    }
-
-    private static String unit(Figure figure) {
-        return figure.unit().equals("°") ? "°" : " " + figure.unit();
+        page.gap().paragraph(EstimateWords.outcome(answer.estimate(), Measure.METRIC));
     }
 
     private static void figures(Page page, PoolEstimate estimate) {
@@ -186,10 +147,7 @@ final class PoolText {
     }
 
     private static void inclining(Page page, Inclining inclining) {
-        page.heading("Inclining")
-                .paragraph(inclining.readings() + " lists under weights moved across give by themselves GM "
-                        + plusMinus(inclining.gmMm(), inclining.gmErrorMm(), 1) + " mm, and G at "
-                        + Numbers.mm(inclining.kgMm()) + " above z = 0.");
+        page.heading("Inclining").paragraph(EstimateWords.of(inclining, Measure.METRIC));
     }
 
     private static void next(Page page, List<NextReading> next) {
@@ -197,10 +155,6 @@ final class PoolText {
         next.stream()
                 .limit(NEXT_TOLD)
                 .forEach(n -> page.point(PoolWords.of(n) + ": " + Numbers.fixed(100 * n.gain(), 0) + " %"));
-    }
-
-    private static String plusMinus(double value, double error, int decimals) {
-        return Numbers.fixed(value, decimals) + " ± " + Numbers.fixed(error, decimals);
     }
 
     private static String signed(double value, int decimals) {

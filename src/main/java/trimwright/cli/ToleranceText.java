@@ -16,11 +16,9 @@ final class ToleranceText {
 
     static void tell(Tolerance t, Page page) {
         page.heading("How far it may be off, from " + t.draws() + " boats with the margins of her parts");
-        t.within()
-                .ifPresent(share -> page.paragraph("As she is in the file, " + percent(share)
-                        + " of such boats are within everything that is wanted at once."));
+        t.within().ifPresent(share -> page.paragraph(PoolWords.chance(t)));
         if (t.sinks() > 0) {
-            page.paragraph(percent(t.sinks()) + " of them sink surfaced.");
+            page.paragraph(PoolWords.percent(t.sinks()) + " of them sink surfaced.");
         }
         TextTable table = TextTable.of("lrrrrlr");
         table.head(
@@ -42,7 +40,7 @@ final class ToleranceText {
                         Numbers.fixed(s.high(), 1),
                         figure.unit(),
                         t.withinByFigure().containsKey(figure)
-                                ? percent(t.withinByFigure().get(figure))
+                                ? PoolWords.percent(t.withinByFigure().get(figure))
                                 : "");
             }
         }
@@ -50,12 +48,8 @@ final class ToleranceText {
         page.gap().line("What scatters line, list and dive most:");
         t.causes().stream()
                 .limit(PARTS_TOLD)
-                .forEach(c -> page.point(c.part() + ": " + percent(c.share()) + " of all scatter"));
+                .forEach(c -> page.point(c.part() + ": " + PoolWords.percent(c.share()) + " of all scatter"));
         t.inHand().ifPresent(i -> page.gap().paragraph(PoolWords.of(i)));
-    }
-
-    private static String percent(double share) {
-        return Numbers.fixed(100 * share, 0) + " %";
     }
 
     static JsonObject json(Tolerance t) {

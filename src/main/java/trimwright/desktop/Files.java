@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -38,6 +39,7 @@ final class Files {
     private final Settings settings;
     private final Dialogs dialogs;
     private final Consumer<Path> newHull;
+    private BooleanSupplier others = () -> true;
     private boolean asking;
 
     /** @param newHull what is done with a file that is no boat file: it may be the mesh of a hull */
@@ -47,6 +49,11 @@ final class Files {
         this.settings = settings;
         this.dialogs = dialogs;
         this.newHull = newHull;
+    }
+
+    /** Who else is asked before the boat is left, after her. */
+    void alsoAsk(BooleanSupplier mayLeave) {
+        others = mayLeave;
     }
 
     /** Opens a boat file without asking for unsaved work. */
@@ -70,7 +77,7 @@ final class Files {
     }
 
     static boolean isBoat(Path file) {
-        return file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+        return file.toString().toLowerCase(Locale.ROOT).endsWith(".json") && !ReadingFiles.isReadings(file);
     }
 
     void chooseAndOpen() {
@@ -202,8 +209,12 @@ final class Files {
         return refused.isEmpty();
     }
 
-    /** Whether the boat at hand may be left: saved, or given up on purpose. */
+    /** Whether the boat at hand, and what belongs to her, may be left: saved, or given up on purpose. */
     boolean mayLeave() {
+        return mayLeaveBoat() && others.getAsBoolean();
+    }
+
+    private boolean mayLeaveBoat() {
         if (!desk.unsaved().get()) {
             return true;
         }

@@ -4,7 +4,7 @@ package trimwright.desktop;
 final class HelpText {
 
     static final String KEYS = """
-            F1 … F5   the jobs, from Load to Ballast
+            F1 … F6   the jobs, from Load to Pool test
             1 2 3 4   side, plan, end and free view        F   fit the boat into the view
             H   hull as glass, solid or wire
             Ctrl + arrows   turn the view                  + and -   nearer and farther

@@ -30,10 +30,14 @@ import trimwright.desktop.model.Job;
 import trimwright.desktop.model.Levers;
 import trimwright.desktop.model.NewHull;
 import trimwright.desktop.model.PlanDesk;
+import trimwright.desktop.model.PoolTestDesk;
 import trimwright.desktop.model.Pose;
 import trimwright.desktop.model.Problem;
+import trimwright.desktop.model.ReadingsDesk;
 import trimwright.desktop.model.Recovery;
 import trimwright.desktop.model.Settings;
+import trimwright.desktop.model.Timeline;
+import trimwright.desktop.model.ToleranceDesk;
 import trimwright.desktop.model.Trial;
 import trimwright.desktop.panes.AfloatPane;
 import trimwright.desktop.panes.BallastPane;
@@ -41,6 +45,7 @@ import trimwright.desktop.panes.DivePane;
 import trimwright.desktop.panes.NewHullPane;
 import trimwright.desktop.panes.PartsPane;
 import trimwright.desktop.panes.PoolPane;
+import trimwright.desktop.panes.PoolTestPane;
 import trimwright.desktop.panes.ReadingsPane;
 import trimwright.desktop.panes.StandPane;
 import trimwright.desktop.panes.Ui;
@@ -80,6 +85,10 @@ final class MainWindow {
     private final Derived<DiveRun> diveRun;
     private final Derived<Levers> levers;
     private final PlanDesk plans;
+    private final ReadingsDesk read;
+    private final ReadingFiles readingFiles;
+    private final Timeline timeline;
+    private final PoolTestPane poolTest;
     private final ReadingsPane readings;
     private final VerdictBand verdict;
     private final Map<Job, Node> jobPanes = new EnumMap<>(Job.class);
@@ -91,7 +100,7 @@ final class MainWindow {
         this.desk = desk;
         this.settings = settings;
         dialogs = new Dialogs(stage, root);
-        files = new Files(stage, desk, settings, dialogs, this::newHull);
+        files = new Files(stage, desk, settings, dialogs, this::openOther);
         meshes = new Background(workers, Platform::runLater);
         pool = has3d() ? new Tank(workers, Platform::runLater) : new FlatPool(workers, Platform::runLater);
         trial = new Trial(desk, workers, Platform::runLater);
@@ -112,6 +121,19 @@ final class MainWindow {
         plans = new PlanDesk(desk, workers, Platform::runLater);
         ballast = new BallastPane(desk, plans, pool);
         jobPanes.put(Job.BALLAST, ballast);
+        read = new ReadingsDesk(desk);
+        timeline = new Timeline(desk, read);
+        readingFiles = new ReadingFiles(stage, desk, read, dialogs);
+        files.alsoAsk(readingFiles::mayLeave);
+        poolTest = new PoolTestPane(
+                desk,
+                read,
+                new PoolTestDesk(desk, read, workers, Platform::runLater),
+                new ToleranceDesk(desk, workers, Platform::runLater),
+                plans,
+                pool,
+                readingFiles);
+        jobPanes.put(Job.POOL_TEST, poolTest);
         desk.onProblem(dialogs::problem);
     }
 
@@ -190,6 +212,7 @@ final class MainWindow {
         pool.onPointed(Optional.empty());
         poolPane.hint(job);
         poolPane.say("");
+        poolTest.left();
         diveRun.setLookedAt(job == Job.DIVE);
         levers.setLookedAt(job == Job.STAND);
         pool.trial(job == Job.AFLOAT);
@@ -201,6 +224,8 @@ final class MainWindow {
             dive.entered();
         } else if (job == Job.BALLAST) {
             ballast.entered();
+        } else if (job == Job.POOL_TEST) {
+            poolTest.entered();
         }
     }
 
@@ -221,6 +246,7 @@ final class MainWindow {
         dive.setMeasure(measure);
         stand.setMeasure(measure);
         ballast.setMeasure(measure);
+        poolTest.setMeasure(measure);
         readings.setMeasure(measure);
         verdict.setMeasure(measure);
     }
@@ -274,6 +300,28 @@ final class MainWindow {
         } else {
             newHull(file);
         }
+    }
+
+    /** What is done with a file that is no boat: readings are opened, anything else may be the mesh of a hull. */
+    private void openOther(Path file) {
+        if (ReadingFiles.isReadings(file)) {
+            choose(Job.POOL_TEST);
+            readingFiles.open(file);
+        } else {
+            newHull(file);
+        }
+    }
+
+    ReadingsDesk readings() {
+        return read;
+    }
+
+    ReadingFiles readingFiles() {
+        return readingFiles;
+    }
+
+    Timeline timeline() {
+        return timeline;
     }
 
     /** Leads from the mesh of a hull to a boat. */

@@ -9,6 +9,7 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCombination;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Settings;
+import trimwright.desktop.model.Timeline;
 
 /** The menus. */
 final class Menus {
@@ -34,7 +35,7 @@ final class Menus {
 
     MenuBar bar() {
         MenuBar bar = new MenuBar(boat(), edit(), look(), help());
-        desk.boat().addListener((o, was, now) -> nameSteps());
+        window.timeline().onChange(this::nameSteps);
         nameSteps();
         return bar;
     }
@@ -80,8 +81,8 @@ final class Menus {
 
     private Menu edit() {
         Menu menu = new Menu("_Edit");
-        undo.setOnAction(e -> desk.undo());
-        redo.setOnAction(e -> desk.redo());
+        undo.setOnAction(e -> window.timeline().undo());
+        redo.setOnAction(e -> window.timeline().redo());
         menu.getItems()
                 .addAll(
                         undo,
@@ -93,10 +94,11 @@ final class Menus {
     }
 
     private void nameSteps() {
-        undo.setText(desk.undoName().map(n -> "Undo " + n).orElse("Undo"));
-        undo.setDisable(desk.undoName().isEmpty());
-        redo.setText(desk.redoName().map(n -> "Redo " + n).orElse("Redo"));
-        redo.setDisable(desk.redoName().isEmpty());
+        Timeline steps = window.timeline();
+        undo.setText(steps.undoName().map(n -> "Undo " + n).orElse("Undo"));
+        undo.setDisable(steps.undoName().isEmpty());
+        redo.setText(steps.redoName().map(n -> "Redo " + n).orElse("Redo"));
+        redo.setDisable(steps.redoName().isEmpty());
     }
 
     private Menu look() {

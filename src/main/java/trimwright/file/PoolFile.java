@@ -1,5 +1,6 @@
 package trimwright.file;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -21,7 +22,7 @@ import trimwright.boat.pool.WeightMoved;
 import trimwright.finding.Code;
 import trimwright.finding.UnusableInputException;
 
-/** Reads files of readings, {@code *.pool.json}. Every key, unit and default stands in {@code docs/pool-file.md}. */
+/** Reads and saves files of readings, {@code *.pool.json}. Every key, unit and default stands in {@code docs/pool-file.md}. */
 public final class PoolFile {
 
     private static final Range FILL = Range.from(0, 1);
@@ -36,10 +37,13 @@ public final class PoolFile {
 
     private final Boat boat;
     private final JsonDocument document;
+    /** How many readings there must be at least, and how many things seen in each: none while they are being entered. */
+    private final int fewest;
 
-    private PoolFile(Boat boat, JsonDocument document) {
+    private PoolFile(Boat boat, JsonDocument document, int fewest) {
         this.boat = boat;
         this.document = document;
+        this.fewest = fewest;
     }
 
     /**
@@ -49,8 +53,50 @@ public final class PoolFile {
      * @throws UnusableInputException with every error in the file
      */
     public static PoolTest read(Path path, Boat boat) {
+        return load(path, boat).test();
+    }
+
+    /** The same, with the file's text, to be changed. */
+    public static LoadedReadings load(Path path, Boat boat) {
         JsonDocument document = JsonDocument.parse(path.toString(), BoatFile.bytes(path));
-        return new PoolFile(boat, document).test(String.valueOf(path.getFileName()));
+        PoolTest test = new PoolFile(boat, document, 1).test(usualName(path));
+        return new LoadedReadings(Optional.of(path), document.text(), test);
+    }
+
+    /** No readings yet, to be entered. */
+    public static LoadedReadings none() {
+        String text = "{\n  \"version\": 1,\n  \"readings\": []\n}\n";
+        return new LoadedReadings(Optional.empty(), text, new PoolTest("", "", List.of()));
+    }
+
+    /**
+     * Readings after a change of their text, or as they are for another boat; nothing is saved. There may be no reading, or one in which nothing was seen
+     * yet.
+     *
+     * @throws UnusableInputException with every error in the text
+     */
+    public static LoadedReadings edited(LoadedReadings before, String text, Boat boat) {
+        String name = before.path().map(Path::toString).orElse("readings");
+        PoolTest test = new PoolFile(boat, JsonDocument.parse(name, text), 0)
+                .test(before.path().map(PoolFile::usualName).orElse("Readings"));
+        return new LoadedReadings(before.path(), text, test);
+    }
+
+    /**
+     * Saves the text of readings, exactly as it is, whole or not at all.
+     *
+     * @param overwrite whether an existing file may be replaced
+     * @throws UnusableInputException when there is no reading, or one in which nothing was seen; when the file exists and may not be replaced, or
+     *     cannot be written
+     */
+    public static LoadedReadings write(LoadedReadings readings, Boat boat, Path to, boolean overwrite) {
+        PoolTest test = new PoolFile(boat, JsonDocument.parse(to.toString(), readings.text()), 1).test(usualName(to));
+        AtomicFile.write(to, readings.text().getBytes(StandardCharsets.UTF_8), overwrite);
+        return new LoadedReadings(Optional.of(to), readings.text(), test);
+    }
+
+    private static String usualName(Path path) {
+        return String.valueOf(path.getFileName());
     }
 
     private PoolTest test(String usualName) {
@@ -59,7 +105,7 @@ public final class PoolFile {
         test.require("readings");
         Map<String, Fields> first = new HashMap<>();
         List<Reading> readings = new ArrayList<>();
-        for (Fields reading : test.objects("readings", 1, Keys.READING)) {
+        for (Fields reading : test.objects("readings", fewest, Keys.READING)) {
             reading.require("id", "seen");
             Optional<String> id = reading.text("id");
             BoatReader.reportIfAgain(reading, id, first);
@@ -125,7 +171,7 @@ public final class PoolFile {
 
     private List<Sighting> seen(Fields reading) {
         List<Sighting> seen = new ArrayList<>();
-        for (Fields sighting : reading.objects("seen", 1, Keys.seen())) {
+        for (Fields sighting : reading.objects("seen", fewest, Keys.seen())) {
             sighting(sighting).ifPresent(seen::add);
         }
         return seen;

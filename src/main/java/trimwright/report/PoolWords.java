@@ -3,6 +3,7 @@ package trimwright.report;
 import trimwright.boat.pool.Quantity;
 import trimwright.plan.pool.Figure;
 import trimwright.plan.pool.NextReading;
+import trimwright.plan.pool.Tolerance;
 import trimwright.plan.pool.Tolerance.InHand;
 
 /** Figures, readings and what to read next, in words. */
@@ -84,5 +85,19 @@ public final class PoolWords {
 
     private static String way(double mm, Measure measure) {
         return measure.lengthNumber(mm, 0) + " " + measure.lengthUnit();
+    }
+
+    /** The chance that such a boat is within what is wanted. */
+    public static String chance(Tolerance tolerance) {
+        return tolerance
+                .within()
+                .map(share -> "As she is in the file, " + percent(share)
+                        + " of such boats are within everything that is wanted at once.")
+                .orElse("Her file does not say what is wanted of her, so that no chance can be told.");
+    }
+
+    /** A share, as in "12 %". */
+    public static String percent(double share) {
+        return Numbers.fixed(100 * share, 0) + " %";
     }
 }

@@ -17,14 +17,14 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
  * @param out what it printed
  * @param err what it complained of
  */
-record Run(int exitCode, String out, String err) {
+public record Run(int exitCode, String out, String err) {
 
     /** Numbers must be JSON numbers, and nothing may follow the one object. */
     private static final ObjectMapper STRICT =
             new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
     /** Runs a command; paths are taken as they are, everything else as its text. */
-    static Run of(Object... args) {
+    public static Run of(Object... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         String[] texts = Arrays.stream(args).map(String::valueOf).toArray(String[]::new);
@@ -33,7 +33,7 @@ record Run(int exitCode, String out, String err) {
     }
 
     /** Runs a command on a file with {@code --json}, and checks nothing. */
-    static Run json(String command, Path file, Object... more) {
+    public static Run json(String command, Path file, Object... more) {
         Object[] args = new Object[more.length + 3];
         args[0] = command;
         args[1] = file;
@@ -43,7 +43,7 @@ record Run(int exitCode, String out, String err) {
     }
 
     /** The one JSON object on standard output. */
-    JsonNode object() {
+    public JsonNode object() {
         try {
             return STRICT.readTree(out);
         } catch (JsonProcessingException e) {

@@ -13,7 +13,7 @@ import trimwright.boat.Water;
  * @param water the water, where it is not that of the boat file
  * @param added known weights laid on her
  * @param moved known weights moved about on her
- * @param seen what was read, at least one thing
+ * @param seen what was read, at least one thing, except while it is being entered
  */
 public record Reading(
         String id,

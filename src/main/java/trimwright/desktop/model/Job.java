@@ -6,7 +6,8 @@ public enum Job {
     AFLOAT("Afloat", "Her line, her water, other ways she can rest"),
     DIVE("Dive", "Fill the tanks and watch her go under"),
     STAND("Stand", "How firmly she stands up"),
-    BALLAST("Ballast", "Lead and foam that put her on her line");
+    BALLAST("Ballast", "Lead and foam that put her on her line"),
+    POOL_TEST("Pool test", "How far she may be off; what the pool says, and what to change");
 
     private final String title;
     private final String purpose;

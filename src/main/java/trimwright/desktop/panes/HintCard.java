@@ -68,6 +68,9 @@ final class HintCard extends VBox {
             case BALLAST ->
                 "A plan is only shown, with its pieces in green, until you carry it out. Then one undo takes all of it"
                         + " back.";
+            case POOL_TEST ->
+                "Add what you read: the state she was in, and the numbers you saw. What they say changes nothing until you"
+                        + " take it over.";
             default -> "";
         };
     }

@@ -1,8 +1,11 @@
 package trimwright.desktop.panes;
 
 import java.util.Locale;
+import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -56,10 +59,26 @@ public final class Ui {
         return tip;
     }
 
-    public static VBox column(double gap, javafx.scene.Node... children) {
+    public static VBox column(double gap, Node... children) {
         VBox box = new VBox(gap, children);
         box.setFillWidth(true);
         return box;
+    }
+
+    /** Scrolls so that a node's upper edge is on top, as far as there is something below to scroll to. */
+    static void reveal(Node node) {
+        Platform.runLater(() -> {
+            for (Node n = node.getParent(); n != null; n = n.getParent()) {
+                if (n instanceof ScrollPane scroll && scroll.getContent() != null) {
+                    Node content = scroll.getContent();
+                    double top = content.sceneToLocal(node.localToScene(0, 0)).getY();
+                    double most = content.getLayoutBounds().getHeight()
+                            - scroll.getViewportBounds().getHeight();
+                    scroll.setVvalue(most > 0 ? Math.min(1, top / most) : 0);
+                    return;
+                }
+            }
+        });
     }
 
     public static Region filler() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import trimwright.boat.Boat;
 import trimwright.boat.Part;
 
@@ -32,36 +31,35 @@ public final class Corrections {
 
     /**
      * A corrected boat as it is written into a file: what was changed rounded to 0.01 g and 0.01 mm, the rest as it was, fills too. A pair whose
-     * pieces turned out alike is one part again; otherwise its second piece is a part of its own.
+     * pieces turned out alike is one part again; otherwise its second piece is a part of its own. Parts that a plan took out are gone, those it added
+     * stand at the end.
      *
      * @param original the boat of the file
-     * @param corrected the boat as the readings have her
+     * @param corrected the boat as the readings have her, a plan carried out or not
      */
     public static Boat rounded(Boat original, Boat corrected) {
         Boat apart = Pairs.apart(original);
         Map<String, Part> rounded = new LinkedHashMap<>();
         for (Part before : apart.parts()) {
-            rounded.put(before.id(), rounded(before, corrected.part(before.id()).orElseThrow()));
+            corrected.part(before.id()).ifPresent(after -> rounded.put(before.id(), rounded(before, after)));
         }
-        List<Part> parts = new ArrayList<>();
-        List<Part> twins = new ArrayList<>();
-        for (int i = 0; i < apart.parts().size(); i++) {
-            Part first = rounded.get(apart.parts().get(i).id());
-            Part pair = original.part(first.id()).orElseThrow();
-            if (!Pairs.canPart(pair)) {
-                parts.add(first);
-                continue;
-            }
-            i++;
-            Part second = rounded.get(apart.parts().get(i).id());
-            Optional<Part> again = Pairs.together(pair, first, second);
-            parts.add(again.orElse(first));
-            if (again.isEmpty()) {
-                twins.add(second);
+        for (Part added : corrected.parts()) {
+            rounded.putIfAbsent(added.id(), added);
+        }
+        for (int i = 0; i + 1 < apart.parts().size(); i++) {
+            Part pair = original.part(apart.parts().get(i).id()).orElse(null);
+            if (pair != null && Pairs.canPart(pair)) {
+                Part first = rounded.get(pair.id());
+                Part second = rounded.get(apart.parts().get(i + 1).id());
+                if (first != null && second != null) {
+                    Pairs.together(pair, first, second).ifPresent(again -> {
+                        rounded.put(pair.id(), again);
+                        rounded.remove(second.id());
+                    });
+                }
             }
         }
-        parts.addAll(twins);
-        return original.withParts(parts);
+        return original.withParts(new ArrayList<>(rounded.values()));
     }
 
     private static Part rounded(Part original, Part corrected) {

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -44,6 +46,14 @@ public record Tolerance(
         List<Cause> causes,
         Optional<InHand> inHand) {
 
+    /** How many boats are drawn where nobody says. */
+    public static final int USUAL_DRAWS = 2000;
+
+    /** Fewer tell no chance, more take too long. */
+    public static final int FEWEST_DRAWS = 100;
+
+    public static final int MOST_DRAWS = 100_000;
+
     private static final double LOW_PERCENT = 5;
     private static final double HIGH_PERCENT = 95;
 
@@ -76,6 +86,16 @@ public record Tolerance(
      * @param seed what the draws begin from
      */
     public static Tolerance of(Boat boat, int draws, long seed) {
+        return of(boat, draws, seed, () -> true);
+    }
+
+    /**
+     * The same, to be stopped on the way.
+     *
+     * @param goOn asked before every boat, from many threads
+     * @throws CancellationException when it says no
+     */
+    public static Tolerance of(Boat boat, int draws, long seed, BooleanSupplier goOn) {
         Boat apart = Pairs.apart(boat);
         List<Unknown> unknowns = Unknown.of(apart);
         Condition empty = Condition.of(apart).withAllTanksAt(0);
@@ -83,7 +103,12 @@ public record Tolerance(
         Optional<WaterPlane> near = rest.map(Equilibrium::plane);
         List<Draw> all = IntStream.range(0, draws)
                 .parallel()
-                .mapToObj(i -> draw(Corrections.applied(apart, unknowns, errors(unknowns.size(), seed, i)), near))
+                .mapToObj(i -> {
+                    if (!goOn.getAsBoolean()) {
+                        throw new CancellationException();
+                    }
+                    return draw(Corrections.applied(apart, unknowns, errors(unknowns.size(), seed, i)), near);
+                })
                 .toList();
         double[] asGiven = Figure.all(empty, rest);
         Map<Figure, Spread> spreads = new EnumMap<>(Figure.class);

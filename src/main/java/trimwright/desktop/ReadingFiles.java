@@ -1,0 +1,141 @@
+package trimwright.desktop;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.ButtonBar.ButtonData;
+import javafx.scene.control.ButtonType;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import trimwright.desktop.model.Desk;
+import trimwright.desktop.model.Problem;
+import trimwright.desktop.model.ReadingsDesk;
+import trimwright.desktop.panes.ReadingsBox;
+
+/** Opening and saving readings, with all the questions that keep them from being lost. */
+final class ReadingFiles implements ReadingsBox.Files {
+
+    private static final String ENDING = ".pool.json";
+    private static final ButtonType SAVE = new ButtonType("Save", ButtonData.YES);
+    private static final ButtonType DISCARD = new ButtonType("Don't save", ButtonData.NO);
+    private static final ButtonType STAY = new ButtonType("Cancel", ButtonData.CANCEL_CLOSE);
+
+    private final Stage stage;
+    private final Desk desk;
+    private final ReadingsDesk readings;
+    private final Dialogs dialogs;
+
+    ReadingFiles(Stage stage, Desk desk, ReadingsDesk readings, Dialogs dialogs) {
+        this.stage = stage;
+        this.desk = desk;
+        this.readings = readings;
+        this.dialogs = dialogs;
+    }
+
+    static boolean isReadings(Path file) {
+        return file.toString().endsWith(ENDING);
+    }
+
+    @Override
+    public void openReadings() {
+        File chosen = chooser("Open readings").showOpenDialog(stage);
+        if (chosen != null) {
+            open(chosen.toPath());
+        }
+    }
+
+    /** Opens readings after asking about those that are not saved. */
+    void open(Path file) {
+        if (mayLeave()) {
+            readings.open(file).ifPresent(dialogs::problem);
+        }
+    }
+
+    @Override
+    public void saveReadings() {
+        save();
+    }
+
+    /** Saves; asks for a name where there is none yet. Whether it was done. */
+    boolean save() {
+        Optional<Path> file = readings.readings().get().path();
+        if (file.isEmpty()) {
+            return saveAs();
+        }
+        if (readings.isChangedByOthers()) {
+            ButtonType over = new ButtonType("Save over it", ButtonData.YES);
+            ButtonType other = new ButtonType("Save elsewhere", ButtonData.OTHER);
+            Optional<ButtonType> answer = dialogs.ask(
+                    "Another program has changed this file",
+                    file.get() + " is no longer what was read here. Saving over it loses what the other program wrote.",
+                    other,
+                    over,
+                    STAY);
+            if (answer.filter(other::equals).isPresent()) {
+                return saveAs();
+            }
+            if (answer.filter(over::equals).isEmpty()) {
+                return false;
+            }
+        }
+        return told(readings.saveTo(file.get(), true));
+    }
+
+    @Override
+    public void saveReadingsAs() {
+        saveAs();
+    }
+
+    boolean saveAs() {
+        FileChooser chooser = chooser("Save the readings");
+        chooser.setInitialFileName(readings.readings()
+                .get()
+                .path()
+                .map(p -> p.getFileName().toString())
+                .orElse("first" + ENDING));
+        File chosen = chooser.showSaveDialog(stage);
+        if (chosen == null) {
+            return false;
+        }
+        Path typed = chosen.toPath();
+        Path to = isReadings(typed) ? typed : typed.resolveSibling(typed.getFileName() + ENDING);
+        // The chooser asked about the name as it was typed, not about the one with our ending.
+        return told(readings.saveTo(to, to.equals(typed)));
+    }
+
+    private boolean told(Optional<String> refused) {
+        refused.ifPresent(
+                why -> dialogs.problem(new Problem("The readings were not saved", List.of(why), Optional.empty())));
+        return refused.isEmpty();
+    }
+
+    /** Whether the readings at hand may be left: saved, or given up on purpose. */
+    boolean mayLeave() {
+        if (!readings.unsaved().get()) {
+            return true;
+        }
+        Optional<ButtonType> answer = dialogs.ask(
+                "Save the readings?", "There are readings that no file has yet as they are.", SAVE, DISCARD, STAY);
+        return answer.filter(SAVE::equals).isPresent()
+                ? save()
+                : answer.filter(DISCARD::equals).isPresent();
+    }
+
+    private FileChooser chooser(String title) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter("Readings", "*" + ENDING),
+                        new FileChooser.ExtensionFilter("All files", "*"));
+        readings.readings()
+                .get()
+                .path()
+                .or(() -> Optional.ofNullable(desk.path()))
+                .map(p -> p.toAbsolutePath().getParent().toFile())
+                .filter(File::isDirectory)
+                .ifPresent(chooser::setInitialDirectory);
+        return chooser;
+    }
+}
