@@ -73,7 +73,7 @@ final class BallastCommand extends BoatCommand {
         List<WayOut> ways = plan.feasible() ? List.of() : WaysOut.of(request, plan.rooms());
         List<Finding> findings = new ArrayList<>(PlanCheck.rooms(boat, plan.rooms()));
         findings.addAll(PlanCheck.loose(boat));
-        findings.addAll(loaded.findings());
+        findings.addAll(loaded.allFindings());
         Optional<Path> written = plan.feasible() ? Optional.ofNullable(out.getValue()) : Optional.empty();
         written.ifPresent(to -> findings.addAll(write(loaded, plan, to)));
         Optional<TradeOff> curve = isGiven(tradeOff) || plot.isWanted()

@@ -85,7 +85,7 @@ final class DiveCommand extends BoatCommand {
         }
         findings.addAll(unusedFills());
         findings.addAll(FitCheck.ofTanks(boat));
-        findings.addAll(loaded.findings());
+        findings.addAll(loaded.allFindings());
         plot.write(DivePlot.of(boat.name(), run, up)).ifPresent(findings::add);
         return DiveAnswer.of(condition, run, up, deepest == null ? USUAL_DEPTH_M : deepest, findings);
     }

@@ -63,7 +63,7 @@ final class FloatCommand extends BoatCommand {
             Pictures.writePng(
                     BoatPicture.draw(scene(flotation), PICTURE_WIDTH_PX), picture.getValue(), isGiven(overwrite));
         }
-        List<Finding> findings = Stream.concat(FlotationFindings.of(flotation).stream(), loaded.findings().stream())
+        List<Finding> findings = Stream.concat(FlotationFindings.of(flotation).stream(), loaded.allFindings().stream())
                 .toList();
         return new FloatAnswer(flotation, tolerance(flotation), findings);
     }

@@ -64,7 +64,7 @@ final class PoolCommand extends BoatCommand {
         List<Finding> findings = new ArrayList<>(estimate.findings());
         Optional<Path> written = Optional.ofNullable(out.getValue());
         written.ifPresent(to -> findings.addAll(write(loaded, estimate, to)));
-        findings.addAll(loaded.findings());
+        findings.addAll(loaded.allFindings());
         PoolAnswer answer = new PoolAnswer(boat, test, estimate, outcome.change(), written, findings);
         if (isGiven(log)) {
             String day = test.date().isEmpty() ? LocalDate.now().toString() : test.date();

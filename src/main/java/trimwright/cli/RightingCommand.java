@@ -65,13 +65,13 @@ final class RightingCommand extends BoatCommand {
             Flotation sinking = Flotation.of(condition);
             List<Finding> sunk = new ArrayList<>(FlotationFindings.of(sinking));
             plot.write(Optional.empty()).ifPresent(sunk::add);
-            sunk.addAll(loaded.findings());
+            sunk.addAll(loaded.allFindings());
             return new FloatAnswer(sinking, sunk);
         }
         RightingCurve submerged = RightingCurve.submerged(condition, everyDeg);
         List<Finding> findings = new ArrayList<>(surfaced.get().findings());
         plot.write(RightingPlot.of(boat.name(), surfaced.get(), submerged)).ifPresent(findings::add);
-        findings.addAll(loaded.findings());
+        findings.addAll(loaded.allFindings());
         return new RightingAnswer(
                 condition,
                 surfaced.get(),

@@ -44,7 +44,7 @@ final class SeatCommand extends BoatCommand {
         LoadedBoat loaded = load();
         Boat boat = asToldTo(loaded);
         List<Finding> errors = new ArrayList<>();
-        List<Finding> findings = new ArrayList<>(loaded.findings());
+        List<Finding> findings = new ArrayList<>(loaded.allFindings());
         List<Part> cylinders = new ArrayList<>();
         for (Part part : boat.parts()) {
             if (SeatFinder.canSeat(part)) {

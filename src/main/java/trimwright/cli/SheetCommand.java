@@ -102,8 +102,8 @@ final class SheetCommand extends BoatCommand {
         Optional<BallastPlan> planned = isGiven(plan) ? Optional.of(plan(known)) : Optional.empty();
         String day = date.getValue() == null ? LocalDate.now().toString() : date.getValue();
         Measure measure = units.getValue() == null ? Measure.METRIC : units.getValue();
-        Sheet sheet =
-                SheetMaker.of(new SheetMaker.Request(known, day, measure, loaded.findings(), planned, estimate, DRAWS));
+        Sheet sheet = SheetMaker.of(
+                new SheetMaker.Request(known, day, measure, loaded.allFindings(), planned, estimate, DRAWS));
         Sheet.Paper size = paper.getValue() == null ? Sheet.Paper.A4 : paper.getValue();
         Map<Path, byte[]> files = new LinkedHashMap<>();
         if (to != null) {
@@ -119,7 +119,7 @@ final class SheetCommand extends BoatCommand {
         }
         checkFree(files.keySet());
         files.forEach((file, bytes) -> AtomicFile.write(file, bytes, isGiven(overwrite)));
-        return new SheetAnswer(boat.name(), List.copyOf(files.keySet()), loaded.findings());
+        return new SheetAnswer(boat.name(), List.copyOf(files.keySet()), loaded.allFindings());
     }
 
     /** What can be known before there is a sheet: nobody waits to be told that. */

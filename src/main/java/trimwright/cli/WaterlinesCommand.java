@@ -53,7 +53,7 @@ final class WaterlinesCommand extends BoatCommand {
             throw misuse(e.getMessage());
         }
         List<Waterline> table = Waterline.table(condition, WaterPlane.of(up, 0), heightsMm);
-        return new WaterlinesAnswer(condition.boat(), loaded.findings(), listDeg, trimDeg, table);
+        return new WaterlinesAnswer(condition.boat(), loaded.allFindings(), listDeg, trimDeg, table);
     }
 
     private static double orZero(Double value) {

@@ -131,7 +131,8 @@ public final class BoatFile {
                 document.text(),
                 document.root(),
                 List.copyOf(findings),
-                Collections.unmodifiableMap(meshByPart));
+                Collections.unmodifiableMap(meshByPart),
+                meshes.used());
     }
 
     /** A newer file is refused before anything else in it is looked at, since nothing of it may mean what it seems to. */

@@ -1,6 +1,8 @@
 package trimwright.file;
 
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import trimwright.boat.MeshShape;
 import trimwright.mesh.LengthUnit;
 import trimwright.mesh.MeshFile;
@@ -12,13 +14,14 @@ public final class ImportedMesh {
     private final MeshShape shape;
     private final MeshFile.Format format;
     private final Optional<LengthUnit> fileUnit;
-    private Soundness soundness;
+    private final FutureTask<Soundness> soundness;
     private Soundness quick;
 
     ImportedMesh(MeshShape shape, MeshFile.Format format, Optional<LengthUnit> fileUnit) {
         this.shape = shape;
         this.format = format;
         this.fileUnit = fileUnit;
+        soundness = new FutureTask<>(() -> Soundness.of(shape.mesh()));
     }
 
     /** The mesh in the boat's frame, mm, with the name of its file and how it was imported. */
@@ -36,18 +39,46 @@ public final class ImportedMesh {
     }
 
     /** Whether the surface is closed and one-sided, with the places of its defects in the boat's frame. */
-    public synchronized Soundness soundness() {
-        if (soundness == null) {
-            soundness = Soundness.of(shape.mesh());
+    public Soundness soundness() {
+        soundness.run();
+        boolean interrupted = false;
+        try {
+            while (true) {
+                try {
+                    return soundness.get();
+                } catch (InterruptedException e) {
+                    interrupted = true;
+                }
+            }
+        } catch (ExecutionException e) {
+            throw thrown(e.getCause());
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
         }
-        return soundness;
+    }
+
+    /** Begins to look into it in a second thread. */
+    void lookAhead() {
+        Thread looking = new Thread(soundness, "soundness of " + shape.file());
+        looking.setDaemon(true);
+        looking.start();
     }
 
     /** The same as far as it is quickly found: whether the mesh encloses a volume at all. */
     synchronized Soundness quickSoundness() {
         if (quick == null) {
-            quick = soundness != null ? soundness : Soundness.quick(shape.mesh());
+            quick = Soundness.quick(shape.mesh());
         }
         return quick;
+    }
+
+    /** What was thrown in the second thread, such as for want of memory, as if it had been thrown here. */
+    private static RuntimeException thrown(Throwable cause) {
+        if (cause instanceof Error error) {
+            throw error;
+        }
+        return cause instanceof RuntimeException e ? e : new IllegalStateException(cause);
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import trimwright.boat.Boat;
 import trimwright.boat.Part;
 import trimwright.finding.Finding;
@@ -19,6 +20,7 @@ import trimwright.finding.Finding;
  * @param document the values of the text; not to be changed
  * @param findings notes and warnings about the file and its meshes; errors only after {@link BoatFile#readLeniently}
  * @param meshByPart the mesh of every part that has one, by the part's id, in the order of the file
+ * @param usedMeshes every mesh where the file uses it
  */
 public record LoadedBoat(
         Path path,
@@ -26,7 +28,18 @@ public record LoadedBoat(
         String text,
         JsonNode document,
         List<Finding> findings,
-        Map<String, ImportedMesh> meshByPart) {
+        Map<String, ImportedMesh> meshByPart,
+        List<UsedMesh> usedMeshes) {
+
+    /**
+     * All findings about the file and her meshes, with what takes longer to find: pieces that overlap or lie in each other, and surfaces that go through
+     * themselves. It is looked for in a second thread while her results are worked out; ask for it after those.
+     */
+    public List<Finding> allFindings() {
+        return Stream.concat(findings.stream(), usedMeshes.stream().flatMap(u -> u.doubts().stream()))
+                .distinct()
+                .toList();
+    }
 
     /** The mesh of a part. */
     public Optional<ImportedMesh> mesh(String partId) {

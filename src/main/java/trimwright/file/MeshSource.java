@@ -42,6 +42,7 @@ final class MeshSource {
     private final Map<String, Optional<MeshFile>> files = new HashMap<>();
     private final Map<List<Object>, Optional<ImportedMesh>> meshes = new HashMap<>();
     private final List<Finding> unsound = new ArrayList<>();
+    private final List<UsedMesh> used = new ArrayList<>();
 
     /**
      * @param folder where the boat file lies
@@ -57,6 +58,11 @@ final class MeshSource {
     /** Errors of meshes that can be read and shown, but not computed with. */
     List<Finding> unsound() {
         return List.copyOf(unsound);
+    }
+
+    /** The meshes that this source gave, each where it is used. */
+    List<UsedMesh> used() {
+        return List.copyOf(used);
     }
 
     /** What is known about a mesh that this source gave. */
@@ -113,6 +119,9 @@ final class MeshSource {
                 document.reportAll(List.of(here));
             }
         }
+        UsedMesh there = new UsedMesh(document.place(part.at("mesh")), mesh, use);
+        there.lookAhead();
+        used.add(there);
         if (use == MeshUse.SKIN && !soundness.oriented()) {
             part.reportAt(
                     "mesh", Code.SURFACE_NOT_ORIENTED, "found", mesh.shape().file());

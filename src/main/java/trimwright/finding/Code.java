@@ -169,7 +169,14 @@ public enum Code {
      * in {@code units}, and how long she then is in {@code lengthsMm}, in the same order.
      */
     MESH_SIZE_IMPLAUSIBLE(Severity.WARNING),
-    /** The build needs a closed, oriented surface: {@code build}, {@code closed}, {@code oriented}. */
+    /** Too large to be looked through unasked for pieces that overlap: {@code triangles}, {@code greatest}. */
+    MESH_NOT_LOOKED_THROUGH(Severity.NOTE),
+    /**
+     * The build needs a closed, oriented surface: {@code build}, {@code closed}, {@code oriented}; {@code openings} and how long they are around, {@code
+     * borderMm}; {@code turned}, edges at which neighbours disagree; {@code many}, edges of more than two triangles; each missing where there are none. Where
+     * openings are all that is wrong, {@code flatMm3} that it would enclose with flat lids, and {@code leastMm3} and {@code mostMm3} with domes in or
+     * out, half a ball on a round opening.
+     */
     MESH_BUILD_NEEDS_CLOSED(Severity.ERROR),
     /**
      * Declared as an outer surface, but looks like a wall with two surfaces: {@code build}, {@code wallMm}, {@code sign} ({@code

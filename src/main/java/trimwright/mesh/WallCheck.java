@@ -44,15 +44,10 @@ final class WallCheck {
     List<Finding> run() {
         boolean solid = soundness.closed() && soundness.oriented();
         if (use.needsClosed() && !solid) {
-            findings.add(Finding.of(
-                    Code.MESH_BUILD_NEEDS_CLOSED,
-                    new Place.Whole(),
-                    "build",
-                    use.symbol(),
-                    "closed",
-                    soundness.closed(),
-                    "oriented",
-                    soundness.oriented()));
+            List<Object> values = new ArrayList<>(
+                    List.of("build", use.symbol(), "closed", soundness.closed(), "oriented", soundness.oriented()));
+            values.addAll(new Missing(mesh).values());
+            findings.add(Finding.of(Code.MESH_BUILD_NEEDS_CLOSED, new Place.Whole(), values.toArray()));
         }
         // That of the largest shell: several pieces side by side say nothing about how thick one is.
         double shortest = soundness.shells().isEmpty()

@@ -24,7 +24,7 @@ class RandomFleetTest {
     /** Of every so many boats all attitudes are looked at, and of every so many a dense search is made too. */
     private static final int ALL_ATTITUDES = 10;
 
-    private static final int DENSE = 200;
+    private static final int DENSE = Integer.getInteger("trimwright.dense", 200);
 
     /** Share of weight, and of weight times length, that may be left over. */
     private static final double LEFT = 1e-9;
@@ -39,6 +39,12 @@ class RandomFleetTest {
 
     /** Attitudes whose potential heights differ by less than this share of the length may be a row, of which one is told. */
     private static final double ROW = 2e-7;
+
+    /**
+     * A hump of this share of the length keeps no boat where she is: 1 µm on a boat of 1 m, where a ripple is a thousand times as high. Rests behind
+     * lower ones need not be told.
+     */
+    private static final double HUMP = 1e-6;
 
     private record Outcome(long seed, boolean floats, int cuts, int attitudes, List<String> faults) {}
 
@@ -136,11 +142,25 @@ class RandomFleetTest {
             double row = ROW * condition.lengthMm();
             boolean known = found.stream()
                     .anyMatch(e -> Vector3D.angle(e.plane().up(), rest.plane().up()) < PROBE
-                            || Math.abs(e.energyMm() - rest.energyMm()) < row);
+                            || Math.abs(e.energyMm() - rest.energyMm()) < row
+                            || humpMm(condition, rest, e) < HUMP * condition.lengthMm());
             if (!known) {
                 faults.add("missed: heel " + rest.heelDeg() + ", trim " + rest.trimDeg());
             }
         }
+    }
+
+    /** How much higher than a rest the straightest way from it to a lower one goes. */
+    private static double humpMm(Condition condition, Equilibrium rest, Equilibrium lower) {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 1; i < 400; i++) {
+            double share = i / 400.0;
+            Vector3D up = new Vector3D(
+                    1 - share, rest.plane().up(), share, lower.plane().up());
+            highest =
+                    Math.max(highest, TestBoats.held(condition, up.normalize()).potentialHeightMm());
+        }
+        return lower.energyMm() < rest.energyMm() ? highest - rest.energyMm() : Double.POSITIVE_INFINITY;
     }
 
     private static List<Trial> lowest(Trial[] trials, int[][] neighbours) {
