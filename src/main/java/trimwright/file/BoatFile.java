@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import trimwright.boat.Boat;
 import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
@@ -18,6 +19,7 @@ import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
 import trimwright.finding.UnusableInputException;
+import trimwright.mesh.MeshFiles;
 
 /** Reads and saves boat files, {@code *.boat.json}. Every key, unit and default stands in {@code docs/boat-file.md}. */
 public final class BoatFile {
@@ -105,10 +107,25 @@ public final class BoatFile {
         }
         try (InputStream in = Files.newInputStream(path)) {
             // One byte too many tells a file that is too long from one that just fits.
-            return in.readNBytes(JsonDocument.GREATEST_BYTES + 1);
+            byte[] bytes = in.readNBytes(JsonDocument.GREATEST_BYTES + 1);
+            refuseMesh(bytes, Files.size(path), file);
+            return bytes;
         } catch (IOException e) {
             throw new UnusableInputException(
                     Finding.of(Code.FILE_UNREADABLE, file, "reason", String.valueOf(e.getMessage())));
+        }
+    }
+
+    /** Whoever has a hull tries to float its mesh; that it is no text, or no JSON, would not help. */
+    private static void refuseMesh(byte[] bytes, long size, Place file) {
+        int at = 0;
+        while (at < bytes.length && Character.isWhitespace(bytes[at])) {
+            at++;
+        }
+        boolean json = at < bytes.length && (bytes[at] == '{' || bytes[at] == '[');
+        Optional<String> mesh = json || bytes.length == 0 ? Optional.empty() : MeshFiles.looksLike(bytes, size);
+        if (mesh.isPresent()) {
+            throw new UnusableInputException(Finding.of(Code.FILE_IS_MESH, file, "looksLike", mesh.get()));
         }
     }
 

@@ -14,6 +14,8 @@ public enum Code {
     FILE_UNREADABLE(Severity.ERROR),
     /** The file holds nothing. */
     FILE_EMPTY(Severity.ERROR),
+    /** A mesh where a boat file or a file of readings belongs: {@code looksLike} (its format). */
+    FILE_IS_MESH(Severity.ERROR),
 
     // Floating
     /** Bow or stern lies further off the painted line than wanted: {@code bowOffMm}, {@code

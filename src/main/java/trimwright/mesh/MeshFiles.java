@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
@@ -73,6 +74,26 @@ public final class MeshFiles {
                     "memoryBytes",
                     Runtime.getRuntime().maxMemory());
         }
+    }
+
+    /**
+     * The format of a mesh that a file looks like, for telling someone who took the wrong file.
+     *
+     * @param bytes its first bytes; 4 KiB are enough
+     * @param size length of the file in bytes
+     */
+    public static Optional<String> looksLike(byte[] bytes, long size) {
+        ByteBuffer head = ByteBuffer.wrap(bytes, 0, Math.min(bytes.length, FileHead.LENGTH));
+        FileHead start = new FileHead(head.slice().order(ByteOrder.LITTLE_ENDIAN), size);
+        if (start.hasStlLength()) {
+            return Optional.of("STL");
+        }
+        return switch (start.guess()) {
+            case ZIP -> Optional.of("3MF");
+            case STL_TEXT, STL_DAMAGED -> Optional.of("STL");
+            case OBJ_TEXT -> Optional.of("OBJ");
+            case UNKNOWN -> Optional.empty();
+        };
     }
 
     private static MeshFile read(FileChannel channel, Path path, long size, Problems problems) throws IOException {

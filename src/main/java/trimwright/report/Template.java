@@ -36,6 +36,11 @@ final class Template {
         this.sentence = sentence;
     }
 
+    /** The sentence as it stands, before values are filled in. */
+    String text() {
+        return sentence;
+    }
+
     /** The names of all values that the sentence takes up. */
     Set<String> names() {
         return VALUE.matcher(sentence).results().map(r -> r.group(1)).collect(Collectors.toCollection(TreeSet::new));

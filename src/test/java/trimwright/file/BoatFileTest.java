@@ -26,6 +26,8 @@ import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
 import trimwright.finding.UnusableInputException;
+import trimwright.mesh.Solids;
+import trimwright.mesh.StlWriter;
 
 class BoatFileTest {
 
@@ -223,6 +225,13 @@ class BoatFileTest {
         assertEquals(
                 Code.JSON_SYNTAX,
                 refused("[".repeat(20) + "1" + "0".repeat(300)).get(0).code());
+        assertEquals(
+                Code.FILE_IS_MESH,
+                refused("solid a\nfacet normal 0 0 0\n").get(0).code());
+        assertEquals(Code.FILE_IS_MESH, refused("# hull\nv 0 0 0\n").get(0).code());
+        Path hull = TestBoat.written(folder, TestBoat.RIGHT).resolveSibling("binary.stl");
+        StlWriter.write(hull, Solids.box(0, 0, 0, 1, 1, 1));
+        assertEquals(Code.FILE_IS_MESH, refusal(hull));
         // A megabyte that would take a terabyte: every value is kept with its pointer, which begins with the key.
         assertEquals(
                 Code.JSON_TOO_INTRICATE,
