@@ -102,6 +102,22 @@ public final class Immersion {
         areaUv += 0.5 * twelfth * (sumU * sumV + u1 * v1 + u2 * v2);
     }
 
+    /**
+     * Adds a strip of waterplane so narrow that only its length counts, in the plane's axes about the reference: evenly spread from one end to the
+     * other.
+     */
+    void waterplaneStrip(double areaMm2, double u1, double v1, double u2, double v2) {
+        double sumU = u1 + u2;
+        double sumV = v1 + v2;
+        double sixth = areaMm2 * (1.0 / 6);
+        area += areaMm2;
+        areaU += 3 * sixth * sumU;
+        areaV += 3 * sixth * sumV;
+        areaUu += 2 * sixth * (sumU * sumU - u1 * u2);
+        areaVv += 2 * sixth * (sumV * sumV - v1 * v2);
+        areaUv += sixth * (sumU * sumV + u1 * v1 + u2 * v2);
+    }
+
     /** Adds a small patch of waterplane at a place in the plane's axes. */
     void waterplanePatch(double areaMm2, double u, double v) {
         area += areaMm2;

@@ -99,52 +99,86 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
             }
         }
 
+        /** A flat part, as a deck is, whose prisms are all crossed between their faces. */
+        @Override
+        boolean crossed(int at, double lowest, double highest) {
+            double[] nodes = tree.nodes;
+            int n = at + MeshTree.NORMAL;
+            int half = at + MeshTree.NORMAL_HALF;
+            if (nodes[half] != 0 || nodes[half + 1] != 0 || nodes[half + 2] != 0) {
+                return false;
+            }
+            double rise = -thickness * (nx * nodes[n] + ny * nodes[n + 1] + nz * nodes[n + 2]);
+            boolean isBetweenFaces =
+                    rise < 0 ? lowest >= 0 && highest + rise < 0 : highest < 0 && lowest + rise >= 0;
+            if (isBetweenFaces) {
+                prisms.crossedPatch(nodes, at, rx, ry, rz);
+            }
+            return isBetweenFaces;
+        }
+
         @Override
         boolean isOnePatch(int at) {
             return true;
         }
 
         @Override
-        void leaf(int firstTriangle, int endTriangle, double downward, double upward) {
+        void leaf(int firstTriangle, int endTriangle) {
             int[] corners = tree.corners;
-            for (int k = 3 * firstTriangle; k < 3 * endTriangle; k += 3) {
-                int a = corners[k];
-                int b = corners[k + 1];
-                int c = corners[k + 2];
+            double[] faces = tree.faces;
+            for (int t = firstTriangle; t < endTriangle; t++) {
+                int a = corners[3 * t];
+                int b = corners[3 * t + 1];
+                int c = corners[3 * t + 2];
                 double aw = height(a);
                 double bw = height(b);
                 double cw = height(c);
-                if (aw >= downward && bw >= downward && cw >= downward) {
+                int face = 4 * t;
+                double rise = -thickness * (nx * faces[face] + ny * faces[face + 1] + nz * faces[face + 2]);
+                // How much lower and higher the inner face lies, and how it stands to the plane: all from signs, since no guess of a
+                // processor at which way these comparisons go is right often enough.
+                double lower = 0.5 * (rise - Math.abs(rise));
+                double higher = 0.5 * (rise + Math.abs(rise));
+                if (!anyBelow(aw + lower, bw + lower, cw + lower)) {
                     continue;
                 }
-                if (aw < -upward && bw < -upward && cw < -upward) {
-                    wholePrism(a, b, c);
-                } else {
-                    prisms.add(ahead(a), port(a), aw, ahead(b), port(b), bw, ahead(c), port(c), cw);
+                if (allBelow(aw + higher, bw + higher, cw + higher)) {
+                    wholePrism(a, b, c, face);
+                } else if (faces[face + 3] > 0) {
+                    prisms.begin(faces[face], faces[face + 1], faces[face + 2], faces[face + 3]);
+                    prisms.corner(0, ahead(a), port(a), aw);
+                    prisms.corner(3, ahead(b), port(b), bw);
+                    prisms.corner(6, ahead(c), port(c), cw);
+                    boolean isBetweenFaces = rise < 0
+                            ? !anyBelow(aw, bw, cw) && allBelow(aw + rise, bw + rise, cw + rise)
+                            : allBelow(aw, bw, cw) && !anyBelow(aw + rise, bw + rise, cw + rise);
+                    if (isBetweenFaces) {
+                        prisms.crossedTriangle();
+                    } else {
+                        prisms.cut();
+                    }
                 }
             }
         }
 
-        private void wholePrism(int a, int b, int c) {
+        /** Whether any is negative; none may be -0. */
+        private static boolean anyBelow(double a, double b, double c) {
+            return (Double.doubleToRawLongBits(a) | Double.doubleToRawLongBits(b) | Double.doubleToRawLongBits(c)) < 0;
+        }
+
+        private static boolean allBelow(double a, double b, double c) {
+            return (Double.doubleToRawLongBits(a) & Double.doubleToRawLongBits(b) & Double.doubleToRawLongBits(c)) < 0;
+        }
+
+        private void wholePrism(int a, int b, int c, int face) {
             double[] xyz = tree.xyz;
-            double ax = xyz[a];
-            double ay = xyz[a + 1];
-            double az = xyz[a + 2];
-            double ux = xyz[b] - ax;
-            double uy = xyz[b + 1] - ay;
-            double uz = xyz[b + 2] - az;
-            double vx = xyz[c] - ax;
-            double vy = xyz[c + 1] - ay;
-            double vz = xyz[c + 2] - az;
-            double sx = uy * vz - uz * vy;
-            double sy = uz * vx - ux * vz;
-            double sz = ux * vy - uy * vx;
-            double volume = 0.5 * thickness * Math.sqrt(sx * sx + sy * sy + sz * sz);
-            double inward = 0.25 * thickness * thickness;
+            double[] faces = tree.faces;
+            double volume = thickness * faces[face + 3];
+            double half = 0.5 * thickness;
             s.volume += volume;
-            s.mx += volume * (ax - rx + (ux + vx) * (1.0 / 3)) - inward * sx;
-            s.my += volume * (ay - ry + (uy + vy) * (1.0 / 3)) - inward * sy;
-            s.mz += volume * (az - rz + (uz + vz) * (1.0 / 3)) - inward * sz;
+            s.mx += volume * ((xyz[a] + xyz[b] + xyz[c]) * (1.0 / 3) - rx - half * faces[face]);
+            s.my += volume * ((xyz[a + 1] + xyz[b + 1] + xyz[c + 1]) * (1.0 / 3) - ry - half * faces[face + 1]);
+            s.mz += volume * ((xyz[a + 2] + xyz[b + 2] + xyz[c + 2]) * (1.0 / 3) - rz - half * faces[face + 2]);
         }
 
         private double ahead(int vertex) {

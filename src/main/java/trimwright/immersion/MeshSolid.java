@@ -135,7 +135,7 @@ public record MeshSolid(MeshTree tree) implements Displacer {
         }
 
         @Override
-        void leaf(int firstTriangle, int endTriangle, double downward, double upward) {
+        void leaf(int firstTriangle, int endTriangle) {
             double[] xyz = tree.xyz;
             int[] corners = tree.corners;
             for (int k = 3 * firstTriangle; k < 3 * endTriangle; k += 3) {

@@ -14,7 +14,7 @@ import trimwright.mesh.TriangleMesh;
 public final class MeshTree {
 
     /** Doubles per node; the offsets below name them. */
-    static final int STRIDE = 32;
+    static final int STRIDE = 38;
 
     static final int BOX_X = 0;
     static final int BOX_Y = 1;
@@ -22,22 +22,24 @@ public final class MeshTree {
     static final int HALF_X = 3;
     static final int HALF_Y = 4;
     static final int HALF_Z = 5;
-    /** S = Σ s, s = ½ (b − a) × (c − a): three doubles. */
-    static final int S = 6;
-    /** D = Σ d, d = a · (b × c) / 6. */
-    static final int D = 9;
-    /** F = Σ d g, g = (a + b + c) / 4: three doubles. */
-    static final int F = 10;
-    /** T = Σ s ⊗ g, row by row: nine doubles. */
-    static final int T = 13;
-    /** Σ |s|. */
-    static final int AREA = 22;
-    /** Σ |s| m, m the triangle's centroid: three doubles. */
-    static final int AREA_M = 23;
     /** Middle of the box around the unit normals: three doubles. */
-    static final int NORMAL = 26;
+    static final int NORMAL = 6;
     /** Half the size of that box: three doubles. */
-    static final int NORMAL_HALF = 29;
+    static final int NORMAL_HALF = 9;
+    /** S = Σ s, s = ½ (b − a) × (c − a): three doubles. */
+    static final int S = 12;
+    /** D = Σ d, d = a · (b × c) / 6. */
+    static final int D = 15;
+    /** F = Σ d g, g = (a + b + c) / 4: three doubles. */
+    static final int F = 16;
+    /** T = Σ s ⊗ g, row by row: nine doubles. */
+    static final int T = 19;
+    /** Σ |s|. */
+    static final int AREA = 28;
+    /** Σ |s| m, m the triangle's centroid: three doubles. */
+    static final int AREA_M = 29;
+    /** Second moments of the area, ∫ p pᵀ dA: xx, xy, xz, yy, yz, zz. */
+    static final int AREA_MM = 32;
 
     private static final int LEAF = 16;
 
@@ -46,10 +48,16 @@ public final class MeshTree {
     final int[] skip;
     /** Per node: first triangle of a leaf; -1 for an inner node. */
     final int[] first;
-    /** Coordinates about {@link #originX}…, and corners as offsets into them, both in the tree's order. */
+    /**
+     * Coordinates about {@link #originX}…, and corners as offsets into them, both in the tree's order. A leaf's vertices lie side by side and belong to it
+     * alone; the first is the first corner of its first triangle.
+     */
     final double[] xyz;
 
     final int[] corners;
+    /** Per triangle in the tree's order: its unit normal, zero where it has no area, and its area. */
+    final double[] faces;
+
     final double originX;
     final double originY;
     final double originZ;
@@ -65,6 +73,7 @@ public final class MeshTree {
             int[] first,
             double[] xyz,
             int[] corners,
+            double[] faces,
             double originX,
             double originY,
             double originZ,
@@ -74,6 +83,7 @@ public final class MeshTree {
         this.first = first;
         this.xyz = xyz;
         this.corners = corners;
+        this.faces = faces;
         this.originX = originX;
         this.originY = originY;
         this.originZ = originZ;
@@ -95,6 +105,11 @@ public final class MeshTree {
     /** The triangle that stands last in the leaf which begins at {@code firstTriangle}, plus one. */
     int leafEnd(int firstTriangle) {
         return Math.min(firstTriangle + LEAF, triangleCount());
+    }
+
+    /** Where the vertices begin of the leaf whose first triangle this is, or end if it is the number of triangles. */
+    int verticesFrom(int firstTriangle) {
+        return firstTriangle < triangleCount() ? corners[3 * firstTriangle] : xyz.length;
     }
 
     /** Height of the plane, seen from the tree's origin. */

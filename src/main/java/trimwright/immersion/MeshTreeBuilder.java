@@ -1,5 +1,6 @@
 package trimwright.immersion;
 
+import java.util.Arrays;
 import trimwright.mesh.Bounds;
 import trimwright.mesh.TriangleMesh;
 
@@ -11,6 +12,7 @@ final class MeshTreeBuilder {
 
     private final double[] xyz;
     private final int[] corners;
+    private final double[] faces;
     private final double[] nodes;
     private final int[] skip;
     private final int[] first;
@@ -20,6 +22,7 @@ final class MeshTreeBuilder {
         this.xyz = xyz;
         this.corners = corners;
         int triangles = corners.length / 3;
+        faces = new double[Math.multiplyExact(triangles, 4)];
         int leaves = (triangles + MeshTree.leafSize() - 1) / MeshTree.leafSize();
         int count = 2 * leaves - 1;
         nodes = new double[Math.multiplyExact(count, MeshTree.STRIDE)];
@@ -44,6 +47,7 @@ final class MeshTreeBuilder {
                 builder.first,
                 xyz,
                 corners,
+                builder.faces,
                 bounds.centreX(),
                 bounds.centreY(),
                 bounds.centreZ(),
@@ -111,7 +115,10 @@ final class MeshTreeBuilder {
         return from;
     }
 
-    /** Vertices about the mesh's centre in the order of their first use, and the corners as offsets to them. */
+    /**
+     * Vertices about the mesh's centre and the corners as offsets to them. Each leaf has its own, in the order of their first use, so that they lie side by
+     * side and their heights are found once.
+     */
     private static double[] gather(TriangleMesh mesh, int[] order, int[] newCorners) {
         double[] xyz = mesh.xyz();
         int[] corners = mesh.corners();
@@ -119,21 +126,29 @@ final class MeshTreeBuilder {
         double cx = b.centreX();
         double cy = b.centreY();
         double cz = b.centreZ();
+        // Offset of the vertex by its number, if not lower than where the leaf's own begin: those of leaves before are.
         int[] place = new int[mesh.vertexCount()];
-        double[] gathered = new double[xyz.length];
+        Arrays.fill(place, -1);
         int next = 0;
+        int begin = 0;
         for (int i = 0; i < order.length; i++) {
+            begin = i % MeshTree.leafSize() == 0 ? next : begin;
             for (int k = 0; k < 3; k++) {
                 int v = corners[3 * order[i] + k];
-                if (place[v] == 0) {
-                    gathered[next] = xyz[3 * v] - cx;
-                    gathered[next + 1] = xyz[3 * v + 1] - cy;
-                    gathered[next + 2] = xyz[3 * v + 2] - cz;
-                    next += 3;
+                if (place[v] < begin) {
                     place[v] = next;
+                    next = Math.addExact(next, 3);
                 }
-                newCorners[3 * i + k] = place[v] - 3;
+                newCorners[3 * i + k] = place[v];
             }
+        }
+        double[] gathered = new double[next];
+        for (int i = 0; i < newCorners.length; i++) {
+            int to = newCorners[i];
+            int v = 3 * corners[3 * order[i / 3] + i % 3];
+            gathered[to] = xyz[v] - cx;
+            gathered[to + 1] = xyz[v + 1] - cy;
+            gathered[to + 2] = xyz[v + 2] - cz;
         }
         return gathered;
     }
@@ -159,7 +174,7 @@ final class MeshTreeBuilder {
     private void join(int at, int left, int right) {
         joinBoxes(at + MeshTree.BOX_X, left + MeshTree.BOX_X, right + MeshTree.BOX_X);
         joinBoxes(at + MeshTree.NORMAL, left + MeshTree.NORMAL, right + MeshTree.NORMAL);
-        for (int k = MeshTree.S; k < MeshTree.AREA_M + 3; k++) {
+        for (int k = MeshTree.S; k < MeshTree.AREA_MM + 6; k++) {
             nodes[at + k] = nodes[left + k] + nodes[right + k];
         }
     }
@@ -239,17 +254,32 @@ final class MeshTreeBuilder {
             nodes[at + MeshTree.T + 8] += sz * gz;
             double area = Math.sqrt(sx * sx + sy * sy + sz * sz);
             if (area > 0) {
-                minNx = Math.min(minNx, sx / area);
-                minNy = Math.min(minNy, sy / area);
-                minNz = Math.min(minNz, sz / area);
-                maxNx = Math.max(maxNx, sx / area);
-                maxNy = Math.max(maxNy, sy / area);
-                maxNz = Math.max(maxNz, sz / area);
+                double unitX = sx / area;
+                double unitY = sy / area;
+                double unitZ = sz / area;
+                faces[4 * t] = unitX;
+                faces[4 * t + 1] = unitY;
+                faces[4 * t + 2] = unitZ;
+                faces[4 * t + 3] = area;
+                minNx = Math.min(minNx, unitX);
+                minNy = Math.min(minNy, unitY);
+                minNz = Math.min(minNz, unitZ);
+                maxNx = Math.max(maxNx, unitX);
+                maxNy = Math.max(maxNy, unitY);
+                maxNz = Math.max(maxNz, unitZ);
             }
             nodes[at + MeshTree.AREA] += area;
             nodes[at + MeshTree.AREA_M] += area * gx * (4.0 / 3);
             nodes[at + MeshTree.AREA_M + 1] += area * gy * (4.0 / 3);
             nodes[at + MeshTree.AREA_M + 2] += area * gz * (4.0 / 3);
+            // (a + b + c) (a + b + c)ᵀ + a aᵀ + b bᵀ + c cᵀ, a twelfth of the area of it.
+            double twelfth = area * (1.0 / 12);
+            nodes[at + MeshTree.AREA_MM] += twelfth * (16 * gx * gx + ax * ax + bx * bx + cx * cx);
+            nodes[at + MeshTree.AREA_MM + 1] += twelfth * (16 * gx * gy + ax * ay + bx * by + cx * cy);
+            nodes[at + MeshTree.AREA_MM + 2] += twelfth * (16 * gx * gz + ax * az + bx * bz + cx * cz);
+            nodes[at + MeshTree.AREA_MM + 3] += twelfth * (16 * gy * gy + ay * ay + by * by + cy * cy);
+            nodes[at + MeshTree.AREA_MM + 4] += twelfth * (16 * gy * gz + ay * az + by * bz + cy * cz);
+            nodes[at + MeshTree.AREA_MM + 5] += twelfth * (16 * gz * gz + az * az + bz * bz + cz * cz);
         }
         put(at + MeshTree.BOX_X, minX, maxX);
         put(at + MeshTree.BOX_Y, minY, maxY);

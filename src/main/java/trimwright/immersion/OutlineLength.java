@@ -26,7 +26,7 @@ final class OutlineLength extends PlaneWalk {
     }
 
     @Override
-    void leaf(int firstTriangle, int endTriangle, double downward, double upward) {
+    void leaf(int firstTriangle, int endTriangle) {
         int[] corners = tree.corners;
         double inLeaf = 0;
         for (int k = 3 * firstTriangle; k < 3 * endTriangle; k += 3) {

@@ -19,6 +19,10 @@ abstract class PlaneWalk {
     final double h;
     /** Height up to which a node need not be looked into, mm; 0 for an exact answer. */
     private final double grain;
+    /** Heights of the vertices of the leaf at hand, where their offsets begin. */
+    private final double[] heights = new double[9 * MeshTree.leafSize()];
+
+    private int leafBegin;
 
     /**
      * @param h height of the plane, seen from the tree's origin
@@ -42,13 +46,19 @@ abstract class PlaneWalk {
      */
     abstract void node(int at, double share, double perMm);
 
+    /** The triangles of a leaf whose box the plane cuts. */
+    abstract void leaf(int firstTriangle, int endTriangle);
+
     /**
-     * The triangles of a leaf whose box the plane cuts.
+     * Takes a node at once, exactly, though the plane cuts it.
      *
-     * @param downward how far the body reaches at most below each of them, mm
-     * @param upward how far above
+     * @param lowest height above the plane that nothing on its surface lies below
+     * @param highest height that nothing lies above
+     * @return whether that could be done; otherwise nothing was added
      */
-    abstract void leaf(int firstTriangle, int endTriangle, double downward, double upward);
+    boolean crossed(int at, double lowest, double highest) {
+        return false;
+    }
 
     /** Whether a node may be taken as one in a rough answer, if it is small enough. */
     abstract boolean isOnePatch(int at);
@@ -65,9 +75,18 @@ abstract class PlaneWalk {
             int at = node * MeshTree.STRIDE;
             double height = nx * nodes[at] + ny * nodes[at + 1] + nz * nodes[at + 2] - h;
             double reach = absX * nodes[at + 3] + absY * nodes[at + 4] + absZ * nodes[at + 5] + tree.margin;
-            double upward = inward;
-            double downward = inward;
-            if (inward > 0 && Math.abs(height) <= reach + inward) {
+            if (height > reach + inward) {
+                node = tree.skip[node];
+                continue;
+            }
+            if (height < -reach - inward) {
+                node(at, 1, 0);
+                node = tree.skip[node];
+                continue;
+            }
+            double upward = 0;
+            double downward = 0;
+            if (inward > 0) {
                 // The material lies against the normals, so that a steep side reaches hardly higher or lower than its
                 // surface.
                 int n = at + MeshTree.NORMAL;
@@ -85,19 +104,33 @@ abstract class PlaneWalk {
                 double perMm = 1 / (2 * reach + downward + upward);
                 node(at, (reach + downward - height) * perMm, perMm);
                 node = tree.skip[node];
+            } else if (inward > 0 && crossed(at, height - reach, height + reach)) {
+                node = tree.skip[node];
             } else {
                 int first = tree.first[node];
                 if (first >= 0) {
-                    leaf(first, tree.leafEnd(first), downward, upward);
+                    int leafEnd = tree.leafEnd(first);
+                    findHeights(first, leafEnd);
+                    leaf(first, leafEnd);
                 }
                 node++;
             }
         }
     }
 
-    /** Height of a vertex above the plane; the vertex as an offset into the tree's coordinates. */
-    final double height(int vertex) {
+    private void findHeights(int firstTriangle, int endTriangle) {
         double[] xyz = tree.xyz;
-        return nx * xyz[vertex] + ny * xyz[vertex + 1] + nz * xyz[vertex + 2] - h;
+        leafBegin = tree.verticesFrom(firstTriangle);
+        int count = tree.verticesFrom(endTriangle) - leafBegin;
+        // Adding 0 leaves no -0, so that the sign alone says what is below.
+        for (int i = 0; i < count; i += 3) {
+            int v = leafBegin + i;
+            heights[i] = nx * xyz[v] + ny * xyz[v + 1] + nz * xyz[v + 2] - h + 0.0;
+        }
+    }
+
+    /** Height above the plane of a vertex of the leaf at hand; the vertex as an offset into the tree's coordinates. */
+    final double height(int vertex) {
+        return heights[vertex - leafBegin];
     }
 }

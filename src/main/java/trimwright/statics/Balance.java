@@ -13,6 +13,8 @@ final class Balance {
 
     /** Share of the weight, and of weight times length, that counts as nothing. */
     private static final double REST = 1e-12;
+    /** The same for a state that is one of many on a way, so that it is told to a billionth. */
+    private static final double REST_ON_THE_WAY = 5e-10;
     /** Share of the boat's length by which a metacentric height must be negative to count as a ridge. */
     private static final double RIDGE = 1e-9;
     /** Force, as a share of the weight, above which the height is put right before turning. */
@@ -41,7 +43,7 @@ final class Balance {
     private double radius;
     private int cuts;
 
-    private Balance(Condition condition, boolean listHeld, double farthest) {
+    private Balance(Condition condition, boolean listHeld, double farthest, double exactRest) {
         this.condition = condition;
         this.listHeld = listHeld;
         this.farthest = farthest;
@@ -49,7 +51,7 @@ final class Balance {
         length = condition.lengthMm();
         // Rounding in the sums, as an energy: differences below it say nothing.
         noise = 1e-13 * weight * length;
-        rest = condition.isRough() ? ROUGH_REST : REST;
+        rest = condition.isRough() ? ROUGH_REST : exactRest;
         leastRadius = condition.isRough() ? ROUGH_LEAST_RADIUS : LEAST_RADIUS;
     }
 
@@ -59,12 +61,17 @@ final class Balance {
      * @param start the attitude and a guess of the height
      */
     static Equilibrium settle(Condition condition, WaterPlane start) {
-        return rest(condition, start, null).equilibrium();
+        return rest(condition, start).equilibrium();
     }
 
-    /** The same, with {@code before} to lend its tank levels as a first guess; it may be null. */
-    static Rest rest(Condition condition, WaterPlane start, Trial before) {
-        return new Balance(condition, false, Math.PI).run(start, before);
+    /** The same, with all that is known of the end. */
+    static Rest rest(Condition condition, WaterPlane start) {
+        return new Balance(condition, false, Math.PI, REST).run(start, null);
+    }
+
+    /** Settles on a way from one condition to another; {@code before}, the trial before, lends its tank levels as a first guess. */
+    static Rest restOnTheWay(Condition condition, WaterPlane start, Trial before) {
+        return new Balance(condition, false, Math.PI, REST_ON_THE_WAY).run(start, before);
     }
 
     /**
@@ -73,16 +80,16 @@ final class Balance {
      * @param farthest angle, rad
      */
     static Rest restNear(Condition condition, WaterPlane start, double farthest) {
-        return new Balance(condition, false, farthest).run(start, null);
+        return new Balance(condition, false, farthest, REST).run(start, null);
     }
 
     /**
      * Settles in height and trim only, with the list held as it is at the start.
      *
-     * @param before a trial near by, to lend its tank levels; may be null
+     * @param before a trial near by, to lend its tank levels
      */
     static Rest restHeld(Condition condition, WaterPlane start, Trial before) {
-        return new Balance(condition, true, Math.PI).run(start, before);
+        return new Balance(condition, true, Math.PI, REST_ON_THE_WAY).run(start, before);
     }
 
     /**

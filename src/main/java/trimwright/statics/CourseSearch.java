@@ -74,10 +74,14 @@ final class CourseSearch {
      * @param start attitude to settle from at its beginning
      */
     Course follow(int steps, WaterPlane start) {
+        Foretelling resting = new Foretelling();
+        Foretelling upright = new Foretelling();
         for (int i = 0; i <= steps; i++) {
             double along = (double) i / steps;
             State last = states.isEmpty() ? null : states.get(states.size() - 1);
-            State next = state(along, last, start);
+            State next = state(along, last, start, resting, upright);
+            next.rest.ifPresentOrElse(r -> resting.found(r.trial().plane()), resting::lost);
+            next.upright.ifPresentOrElse(t -> upright.found(t.plane()), upright::lost);
             if (last != null && last.rest.isPresent() && next.rest.isPresent()) {
                 lookForFall(last, next);
             }
@@ -108,19 +112,35 @@ final class CourseSearch {
     }
 
     private State state(double along, State near, WaterPlane start) {
+        return state(along, near, start, new Foretelling(), new Foretelling());
+    }
+
+    private State state(double along, State near, WaterPlane start, Foretelling resting, Foretelling upright) {
         Condition condition = conditions.apply(along);
         if (!Flotation.floats(condition)) {
             return new State(along, condition, Optional.empty(), Optional.empty());
         }
         boolean fresh = near == null || near.rest.isEmpty();
-        Trial before = fresh ? null : near.rest.get().trial();
-        Balance.Rest rest = Balance.rest(condition, fresh ? start : before.plane(), before);
-        Trial upright = rest.trial();
-        if (Math.abs(Equilibrium.heelDeg(upright.plane().up())) < UPRIGHT_DEG) {
-            return new State(along, condition, Optional.of(rest), Optional.of(upright));
+        Balance.Rest rest;
+        if (fresh) {
+            rest = Balance.rest(condition, start);
+        } else {
+            Trial before = near.rest.get().trial();
+            rest = Balance.restOnTheWay(condition, resting.next(before.plane()), before);
         }
-        Trial hint = fresh || near.upright.isEmpty() ? upright : near.upright.get();
-        return new State(along, condition, Optional.of(rest), HeldList.held(condition, 0, hint));
+        Trial settled = rest.trial();
+        if (Math.abs(Equilibrium.heelDeg(settled.plane().up())) < UPRIGHT_DEG) {
+            return new State(along, condition, Optional.of(rest), Optional.of(settled));
+        }
+        if (fresh || near.upright.isEmpty()) {
+            return new State(along, condition, Optional.of(rest), HeldList.held(condition, 0, settled));
+        }
+        Trial before = near.upright.get();
+        return new State(
+                along,
+                condition,
+                Optional.of(rest),
+                HeldList.held(condition, 0, upright.next(HeldList.start(0, before)), before));
     }
 
     private DiveStep row(State state) {

@@ -27,9 +27,23 @@ final class HeldList {
      * @return the boat at rest in height and trim; empty when no trim near by is stable
      */
     static Optional<Trial> held(Condition condition, double heel, Trial near) {
-        double trim = Math.asin(near.plane().up().getX());
-        WaterPlane level = WaterPlane.of(direction(heel, trim), 0);
-        WaterPlane start = level.at(level.up().dotProduct(near.sums().centreOfFlotationMm()));
+        return held(condition, heel, start(heel, near), near);
+    }
+
+    /** The plane from which a search at a list starts: the trim and the place of a trial near by. */
+    static WaterPlane start(double heel, Trial near) {
+        WaterPlane level = WaterPlane.of(direction(heel, trim(near.plane())), 0);
+        return level.at(level.up().dotProduct(near.sums().centreOfFlotationMm()));
+    }
+
+    /**
+     * The same from a better guess.
+     *
+     * @param guess a plane whose trim and height are near; its list is not asked
+     * @param near an attitude near by, whose tank levels are where their search starts
+     */
+    static Optional<Trial> held(Condition condition, double heel, WaterPlane guess, Trial near) {
+        WaterPlane start = WaterPlane.of(direction(heel, trim(guess)), guess.heightMm());
         Balance.Rest rest = Balance.restHeld(condition, start, near);
         Trial trial = rest.trial();
         boolean still = Math.abs(trial.force) <= REST * trial.massG()
@@ -39,5 +53,9 @@ final class HeldList {
         boolean sameList = Vector3D.angle(up, direction(heel, Math.asin(up.getX()))) < 1e-6;
         boolean onEnd = Math.abs(Math.asin(up.getX())) > ON_END;
         return still && sameList && !onEnd && stable ? Optional.of(trial) : Optional.empty();
+    }
+
+    private static double trim(WaterPlane plane) {
+        return Math.asin(plane.up().getX());
     }
 }

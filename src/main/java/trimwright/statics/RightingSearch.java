@@ -56,14 +56,14 @@ final class RightingSearch {
         listsPerRow = (int) Math.ceil(rowDeg / GREATEST_STEP_DEG - 1e-9);
         stepDeg = rowDeg / listsPerRow;
         equilibrium = starboardOne(
-                Balance.rest(condition, Balance.upright(condition), null).trial());
+                Balance.rest(condition, Balance.upright(condition)).trial());
         restHeel = heel(equilibrium);
         above = (int) Math.ceil(Math.toDegrees(restHeel) / stepDeg);
         last = (int) Math.floor(180 / rowDeg + 1e-9) * listsPerRow;
     }
 
     static Optional<Double> leverMm(Condition condition, double heelDeg) {
-        Trial rest = Balance.rest(condition, Balance.upright(condition), null).trial();
+        Trial rest = Balance.rest(condition, Balance.upright(condition)).trial();
         return HeldList.held(condition, Math.toRadians(heelDeg), rest).map(RightingSearch::gz);
     }
 
@@ -75,7 +75,7 @@ final class RightingSearch {
         }
         Vector3D up = settled.plane().up();
         WaterPlane mirrored = WaterPlane.of(new Vector3D(up.getX(), -up.getY(), up.getZ()), 0);
-        Trial other = Balance.rest(condition, mirrored.at(settled.plane().heightMm()), settled)
+        Trial other = Balance.rest(condition, mirrored.at(settled.plane().heightMm()))
                 .trial();
         return Math.abs(Math.toDegrees(heel(other)) + heelDeg) < 0.1 ? other : settled;
     }
@@ -102,9 +102,13 @@ final class RightingSearch {
 
     private void march(int from, int end, int way) {
         Trial near = equilibrium;
+        Foretelling planes = new Foretelling();
         // She may rest beyond the last row, where 180° is no whole number of rows.
         for (int k = from; (end - k) * way > 0; k += way) {
-            Optional<Trial> next = HeldList.held(condition, Math.toRadians(k * stepDeg), near);
+            double heel = Math.toRadians(k * stepDeg);
+            Optional<Trial> next =
+                    HeldList.held(condition, heel, planes.next(HeldList.start(heel, near)), near);
+            next.ifPresentOrElse(t -> planes.found(t.plane()), planes::lost);
             if (next.isPresent()) {
                 if (jumps(near, next.get())) {
                     findings.add(Finding.of(

@@ -40,7 +40,7 @@ public record Steadiness(Stance stance, double heelDeg, double gmMm, double want
         if (!Flotation.floats(condition)) {
             return Optional.empty();
         }
-        Balance.Rest rest = Balance.rest(condition, Balance.upright(condition), null);
+        Balance.Rest rest = Balance.rest(condition, Balance.upright(condition));
         return HeldList.held(condition, 0, rest.trial()).map(upright -> of(condition, upright, rest.equilibrium()));
     }
 

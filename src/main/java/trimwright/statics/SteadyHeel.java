@@ -27,7 +27,7 @@ public record SteadyHeel(double heelDeg, double trimDeg) {
         if (!Flotation.floats(condition)) {
             return Optional.empty();
         }
-        Trial rest = Balance.rest(condition, Balance.upright(condition), null).trial();
+        Trial rest = Balance.rest(condition, Balance.upright(condition)).trial();
         if (momentGmm == 0) {
             return Optional.of(of(rest.plane().up()));
         }

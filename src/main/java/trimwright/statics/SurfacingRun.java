@@ -94,7 +94,7 @@ public record SurfacingRun(
          * be carried by the rest of her: ρ V_rest(h) = W + d ρ (V_dived − V(h)), which gives the height h.
          */
         private double heldMm3(Condition open) {
-            Trial settled = Balance.rest(open, Balance.upright(open), null).trial();
+            Trial settled = Balance.rest(open, Balance.upright(open)).trial();
             WaterPlane direction =
                     HeldList.held(open, 0, settled).orElse(settled).plane();
             double carriedMm3 = open.massG() / open.densityGPerMm3() + draining * insideDivedMm3;

@@ -3,6 +3,7 @@ package trimwright.immersion;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -109,6 +110,72 @@ class MeshSkinTest {
         WaterPlane over = plane.at(skin.topMm(plane.up()) + 1e-9);
         assertEquals(skin.volumeMm3(), Cuts.below(over, skin).volumeMm3(), 1e-11 * size * size * size);
         assertEquals(0, Cuts.below(plane.at(skin.bottomMm(plane.up())), skin).volumeMm3(), 0);
+    }
+
+    /**
+     * A fine flat deck that the plane crosses within its thickness all over, whichever way it faces: taken node by node it is the sum of its prisms, and what
+     * one plate of the same size is.
+     */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aFlatDeckIsTakenAsAWhole(boolean facesUp) {
+        int cells = 40;
+        TriangleMesh fine = deck(cells, facesUp);
+        double t = 2;
+        double middle = facesUp ? 49 : 51;
+        for (Vector3D up : List.of(Vector3D.PLUS_K, new Vector3D(0.004, -0.003, 1), new Vector3D(-0.006, 0.004, 1))) {
+            WaterPlane plane = WaterPlane.of(up, 0);
+            plane = plane.at(plane.up().dotProduct(new Vector3D(100, 40, middle)) + 0.1);
+            Immersion whole = Cuts.below(plane, new MeshSkin(MeshTree.of(fine), t));
+            Immersion brute = whole.emptied();
+            BruteCut.addBelow(brute, Prisms.of(fine, t));
+            Cuts.assertSame(brute, whole, 220, 1e-11);
+            // The plane stays between the faces, so that the mean depth is that at the middle.
+            assertEquals(16000 * (1 + 0.1 / plane.up().getZ()), whole.volumeMm3(), 1e-6);
+            assertEquals(16000 / plane.up().getZ(), whole.waterplaneMm2(), 1e-6);
+        }
+    }
+
+    private static TriangleMesh deck(int cells, boolean facesUp) {
+        double[] xyz = new double[3 * (cells + 1) * (cells + 1)];
+        int[] corners = new int[6 * cells * cells];
+        int next = 0;
+        for (int i = 0; i <= cells; i++) {
+            for (int j = 0; j <= cells; j++) {
+                int v = i * (cells + 1) + j;
+                xyz[3 * v] = 200.0 * i / cells;
+                xyz[3 * v + 1] = 80.0 * j / cells;
+                xyz[3 * v + 2] = 50;
+                if (i < cells && j < cells) {
+                    int right = v + cells + 1;
+                    int[] square = facesUp
+                            ? new int[] {v, right, right + 1, v, right + 1, v + 1}
+                            : new int[] {v, right + 1, right, v, v + 1, right + 1};
+                    System.arraycopy(square, 0, corners, next, 6);
+                    next += 6;
+                }
+            }
+        }
+        return TriangleMesh.owning(xyz, corners);
+    }
+
+    /** Upright walls, level plates and all between at once, so thin or thick that every part of a prism is met. */
+    @Property(tries = 100, seed = "20261126")
+    void boxesAndWedgesAreTheSumOfTheirPrisms(
+            @ForAll int seed,
+            @ForAll @Scale(6) @DoubleRange(min = -0.2, max = 1.2) double place,
+            @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 30) double t) {
+        Random random = new Random(seed);
+        TriangleMesh box = Solids.box(0, 0, 0, 40, 30, 20);
+        TriangleMesh mesh = random.nextBoolean() ? box : TestMeshes.subdivided(TestMeshes.subdivided(box));
+        Vector3D up = random.nextInt(3) == 0 ? Vector3D.PLUS_K : new Vector3D(1e-5 * random.nextGaussian(), 0.3 * random.nextInt(2), 1);
+        MeshSkin skin = new MeshSkin(MeshTree.of(mesh), t);
+        WaterPlane plane = WaterPlane.of(up, 0);
+        plane = plane.at(plane.up().dotProduct(new Vector3D(20, 15, 20 * place)));
+        Immersion tree = Cuts.below(plane, skin);
+        Immersion brute = tree.emptied();
+        BruteCut.addBelow(brute, Prisms.of(mesh, t));
+        Cuts.assertSame(brute, tree, 54 + 2 * t, 1e-11);
     }
 
     @Test
