@@ -109,8 +109,7 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
                 return false;
             }
             double rise = -thickness * (nx * nodes[n] + ny * nodes[n + 1] + nz * nodes[n + 2]);
-            boolean isBetweenFaces =
-                    rise < 0 ? lowest >= 0 && highest + rise < 0 : highest < 0 && lowest + rise >= 0;
+            boolean isBetweenFaces = rise < 0 ? lowest >= 0 && highest + rise < 0 : highest < 0 && lowest + rise >= 0;
             if (isBetweenFaces) {
                 prisms.crossedPatch(nodes, at, rx, ry, rz);
             }
@@ -135,7 +134,8 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
                 double cw = height(c);
                 int face = 4 * t;
                 double rise = -thickness * (nx * faces[face] + ny * faces[face + 1] + nz * faces[face + 2]);
-                // How much lower and higher the inner face lies, and how it stands to the plane: all from signs, since no guess of a
+                // How much lower and higher the inner face lies, and how it stands to the plane: all from signs, since
+                // no guess of a
                 // processor at which way these comparisons go is right often enough.
                 double lower = 0.5 * (rise - Math.abs(rise));
                 double higher = 0.5 * (rise + Math.abs(rise));

@@ -14,7 +14,8 @@ final class PrismCut {
 
     private static final double LATE = 0.5 + 0.5 / Math.sqrt(3);
 
-    // The lowest and the highest corner, 0, 3 or 6, by whether b < a, c < b and c < a: bits 0, 1 and 2. Two of the eight cannot be.
+    // The lowest and the highest corner, 0, 3 or 6, by whether b < a, c < b and c < a: bits 0, 1 and 2. Two of the
+    // eight cannot be.
     private static final int[] LOWEST = {0, 3, 0, 3, 0, 3, 6, 6};
     private static final int[] HIGHEST = {6, 6, 3, 6, 6, 0, 3, 0};
 

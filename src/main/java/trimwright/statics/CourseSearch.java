@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
@@ -47,16 +48,8 @@ final class CourseSearch {
         this.fills = fills;
     }
 
-    /** The boat at one progress: settled and held upright; both empty where she sinks. */
-    private record State(double along, Condition condition, Optional<Balance.Rest> rest, Optional<Trial> upright) {
-
-        boolean fallsFromUpright() {
-            return isBelowNeutral(condition, uprightGmMm());
-        }
-
-        double uprightGmMm() {
-            return upright.map(t -> gmMm(condition, t)).orElse(Double.NaN);
-        }
+    /** The boat at one progress as she settles there; empty where she sinks. */
+    private record Settled(double along, Condition condition, Optional<Balance.Rest> rest) {
 
         Vector3D up() {
             return rest.orElseThrow().trial().plane().up();
@@ -67,6 +60,26 @@ final class CourseSearch {
         }
     }
 
+    /** The same with the boat held upright there; empty where she sinks or no trim is stable. */
+    private record State(Settled settled, Optional<Trial> upright) {
+
+        double along() {
+            return settled.along;
+        }
+
+        Condition condition() {
+            return settled.condition;
+        }
+
+        boolean fallsFromUpright() {
+            return isBelowNeutral(condition(), uprightGmMm());
+        }
+
+        double uprightGmMm() {
+            return upright.map(t -> gmMm(condition(), t)).orElse(Double.NaN);
+        }
+    }
+
     /**
      * Goes the way.
      *
@@ -74,20 +87,31 @@ final class CourseSearch {
      * @param start attitude to settle from at its beginning
      */
     Course follow(int steps, WaterPlane start) {
+        List<Settled> way = new ArrayList<>();
         Foretelling resting = new Foretelling();
-        Foretelling upright = new Foretelling();
+        Foretelling held = new Foretelling();
+        List<CompletableFuture<Optional<Trial>>> uprights = new ArrayList<>();
+        CompletableFuture<Optional<Trial>> upright = CompletableFuture.completedFuture(Optional.empty());
         for (int i = 0; i <= steps; i++) {
-            double along = (double) i / steps;
-            State last = states.isEmpty() ? null : states.get(states.size() - 1);
-            State next = state(along, last, start, resting, upright);
+            Settled last = way.isEmpty() ? null : way.get(i - 1);
+            Settled next = settled((double) i / steps, last, start, resting);
             next.rest.ifPresentOrElse(r -> resting.found(r.trial().plane()), resting::lost);
-            next.upright.ifPresentOrElse(t -> upright.found(t.plane()), upright::lost);
             if (last != null && last.rest.isPresent() && next.rest.isPresent()) {
                 lookForFall(last, next);
             }
-            states.add(next);
+            way.add(next);
+            // Where she stands upright hangs on the state before only, so that it is found while she goes on.
+            upright = upright.thenApplyAsync(before -> {
+                Optional<Trial> found = upright(next, before, held);
+                found.ifPresentOrElse(t -> held.found(t.plane()), held::lost);
+                return found;
+            });
+            uprights.add(upright);
         }
-        List<DiveStep> rows = states.stream().map(this::row).toList();
+        for (int i = 0; i <= steps; i++) {
+            states.add(new State(way.get(i), uprights.get(i).join()));
+        }
+        List<DiveStep> rows = states.parallelStream().map(this::row).toList();
         Optional<State> least = leastFirm();
         if (least.isPresent() && !states.contains(least.get())) {
             states.add(least.get());
@@ -111,64 +135,66 @@ final class CourseSearch {
         return gmMm < -HeldList.REST * condition.lengthMm();
     }
 
-    private State state(double along, State near, WaterPlane start) {
-        return state(along, near, start, new Foretelling(), new Foretelling());
+    private State state(double along, Settled near) {
+        Settled settled = near(along, near);
+        return new State(settled, upright(settled, Optional.empty(), new Foretelling()));
     }
 
-    private State state(double along, State near, WaterPlane start, Foretelling resting, Foretelling upright) {
+    private Settled near(double along, Settled near) {
+        return settled(along, near, near.rest.orElseThrow().trial().plane(), new Foretelling());
+    }
+
+    private Settled settled(double along, Settled near, WaterPlane start, Foretelling foretelling) {
         Condition condition = conditions.apply(along);
         if (!Flotation.floats(condition)) {
-            return new State(along, condition, Optional.empty(), Optional.empty());
+            return new Settled(along, condition, Optional.empty());
         }
-        boolean fresh = near == null || near.rest.isEmpty();
-        Balance.Rest rest;
-        if (fresh) {
-            rest = Balance.rest(condition, start);
-        } else {
-            Trial before = near.rest.get().trial();
-            rest = Balance.restOnTheWay(condition, resting.next(before.plane()), before);
+        if (near == null || near.rest.isEmpty()) {
+            return new Settled(along, condition, Optional.of(Balance.rest(condition, start)));
         }
-        Trial settled = rest.trial();
-        if (Math.abs(Equilibrium.heelDeg(settled.plane().up())) < UPRIGHT_DEG) {
-            return new State(along, condition, Optional.of(rest), Optional.of(settled));
-        }
-        if (fresh || near.upright.isEmpty()) {
-            return new State(along, condition, Optional.of(rest), HeldList.held(condition, 0, settled));
-        }
-        Trial before = near.upright.get();
-        return new State(
+        Trial before = near.rest.get().trial();
+        return new Settled(
                 along,
                 condition,
-                Optional.of(rest),
-                HeldList.held(condition, 0, upright.next(HeldList.start(0, before)), before));
+                Optional.of(Balance.restOnTheWay(condition, foretelling.next(before.plane()), before)));
+    }
+
+    /** She herself where she stands upright; otherwise held there, from where she was held before if that is known. */
+    private static Optional<Trial> upright(Settled settled, Optional<Trial> before, Foretelling foretelling) {
+        if (settled.rest.isEmpty()) {
+            return Optional.empty();
+        }
+        Trial rest = settled.rest.get().trial();
+        if (Math.abs(settled.heelDeg()) < UPRIGHT_DEG) {
+            return Optional.of(rest);
+        }
+        Trial near = before.orElse(rest);
+        return HeldList.held(settled.condition, 0, foretelling.next(HeldList.start(0, near)), near);
     }
 
     private DiveStep row(State state) {
-        Optional<Equilibrium> settled = state.rest.map(Balance.Rest::equilibrium);
+        Optional<Equilibrium> settled = state.settled.rest.map(Balance.Rest::equilibrium);
         Map<String, Double> byId = new LinkedHashMap<>();
-        state.condition.boat().parts().stream().filter(Part::isTank).forEach(p -> byId.put(p.id(), p.fill()));
+        state.condition().boat().parts().stream().filter(Part::isTank).forEach(p -> byId.put(p.id(), p.fill()));
         return new DiveStep(
-                fills.applyAsDouble(state.along),
+                fills.applyAsDouble(state.along()),
                 byId,
-                Flotation.resting(state.condition, settled),
+                Flotation.resting(state.condition(), settled),
                 state.upright.map(t -> state.uprightGmMm()),
-                settled.map(e -> Standing.of(state.condition, e.plane())).orElse(List.of()),
-                settled.map(e -> state.condition.heldAboveG(e.plane())).orElse(0.0));
+                settled.map(e -> Standing.of(state.condition(), e.plane())).orElse(List.of()),
+                settled.map(e -> state.condition().heldAboveG(e.plane())).orElse(0.0));
     }
 
     /** Halves the interval between two states that differ much; what is left of the turn at the end was made at once. */
-    private void lookForFall(State from, State to) {
-        State before = from;
-        State after = to;
+    private void lookForFall(Settled from, Settled to) {
+        Settled before = from;
+        Settled after = to;
         while (Vector3D.angle(before.up(), after.up()) > JUMP) {
             if (Math.abs(after.along - before.along) < PLACE) {
                 falls.add(new FallsOver(fills.applyAsDouble(after.along), before.up(), after.up()));
                 return;
             }
-            State middle = state(
-                    0.5 * (before.along + after.along),
-                    before,
-                    before.rest.get().trial().plane());
+            Settled middle = near(0.5 * (before.along + after.along), before);
             if (middle.rest.isEmpty()) {
                 return;
             }
@@ -176,7 +202,7 @@ final class CourseSearch {
                     Vector3D.angle(middle.up(), before.up()) < 0.5 * Vector3D.angle(before.up(), after.up());
             if (stillThere) {
                 before = middle;
-                after = state(after.along, middle, middle.rest.get().trial().plane());
+                after = near(after.along, middle);
             } else {
                 after = middle;
             }
@@ -202,13 +228,12 @@ final class CourseSearch {
                 .optimize(
                         GoalType.MINIMIZE,
                         new MaxEval(100),
-                        new SearchInterval(before.along, after.along, sampled.along),
+                        new SearchInterval(before.along(), after.along(), sampled.along()),
                         new UnivariateObjectiveFunction(along -> uprightGmAt(along, sampled)));
         if (!(best.getValue() < sampled.uprightGmMm())) {
             return Optional.of(sampled);
         }
-        return Optional.of(
-                state(best.getPoint(), before, sampled.rest.get().trial().plane()));
+        return Optional.of(state(best.getPoint(), before.settled.rest.isPresent() ? before.settled : sampled.settled));
     }
 
     private double uprightGmAt(double along, State near) {
@@ -223,11 +248,11 @@ final class CourseSearch {
 
     private CriticalPoint critical(State state) {
         return new CriticalPoint(
-                fills.applyAsDouble(state.along),
+                fills.applyAsDouble(state.along()),
                 Steadiness.of(
-                        state.condition,
+                        state.condition(),
                         state.upright.orElseThrow(),
-                        state.rest.orElseThrow().equilibrium()));
+                        state.settled.rest.orElseThrow().equilibrium()));
     }
 
     private List<UnstableRange> unstable() {
@@ -250,26 +275,27 @@ final class CourseSearch {
     private UnstableRange range(int first, int last) {
         State widest = states.get(first);
         for (int i = first; i <= last; i++) {
-            if (Math.abs(states.get(i).heelDeg()) > Math.abs(widest.heelDeg())) {
+            if (Math.abs(states.get(i).settled.heelDeg()) > Math.abs(widest.settled.heelDeg())) {
                 widest = states.get(i);
             }
         }
-        double from = first == 0 ? states.get(0).along : border(states.get(first - 1), states.get(first));
-        double to = last == states.size() - 1 ? states.get(last).along : border(states.get(last + 1), states.get(last));
+        double from = first == 0 ? states.get(0).along() : border(states.get(first - 1), states.get(first));
+        double to =
+                last == states.size() - 1 ? states.get(last).along() : border(states.get(last + 1), states.get(last));
         return new UnstableRange(
                 fills.applyAsDouble(from),
                 fills.applyAsDouble(to),
-                Math.abs(widest.heelDeg()),
-                fills.applyAsDouble(widest.along));
+                Math.abs(widest.settled.heelDeg()),
+                fills.applyAsDouble(widest.along()));
     }
 
     /** Where upright becomes unstable, between a state where it is not and one where it is. */
     private double border(State firm, State unstable) {
-        double good = firm.along;
-        double bad = unstable.along;
+        double good = firm.along();
+        double bad = unstable.along();
         while (Math.abs(good - bad) > PLACE) {
             double middle = 0.5 * (good + bad);
-            if (isBelowNeutral(unstable.condition, uprightGmAt(middle, unstable))) {
+            if (isBelowNeutral(unstable.condition(), uprightGmAt(middle, unstable))) {
                 bad = middle;
             } else {
                 good = middle;

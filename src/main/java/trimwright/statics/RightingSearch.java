@@ -55,8 +55,8 @@ final class RightingSearch {
         this.rowDeg = rowDeg;
         listsPerRow = (int) Math.ceil(rowDeg / GREATEST_STEP_DEG - 1e-9);
         stepDeg = rowDeg / listsPerRow;
-        equilibrium = starboardOne(
-                Balance.rest(condition, Balance.upright(condition)).trial());
+        equilibrium =
+                starboardOne(Balance.rest(condition, Balance.upright(condition)).trial());
         restHeel = heel(equilibrium);
         above = (int) Math.ceil(Math.toDegrees(restHeel) / stepDeg);
         last = (int) Math.floor(180 / rowDeg + 1e-9) * listsPerRow;
@@ -75,8 +75,8 @@ final class RightingSearch {
         }
         Vector3D up = settled.plane().up();
         WaterPlane mirrored = WaterPlane.of(new Vector3D(up.getX(), -up.getY(), up.getZ()), 0);
-        Trial other = Balance.rest(condition, mirrored.at(settled.plane().heightMm()))
-                .trial();
+        Trial other =
+                Balance.rest(condition, mirrored.at(settled.plane().heightMm())).trial();
         return Math.abs(Math.toDegrees(heel(other)) + heelDeg) < 0.1 ? other : settled;
     }
 
@@ -106,8 +106,7 @@ final class RightingSearch {
         // She may rest beyond the last row, where 180° is no whole number of rows.
         for (int k = from; (end - k) * way > 0; k += way) {
             double heel = Math.toRadians(k * stepDeg);
-            Optional<Trial> next =
-                    HeldList.held(condition, heel, planes.next(HeldList.start(heel, near)), near);
+            Optional<Trial> next = HeldList.held(condition, heel, planes.next(HeldList.start(heel, near)), near);
             next.ifPresentOrElse(t -> planes.found(t.plane()), planes::lost);
             if (next.isPresent()) {
                 if (jumps(near, next.get())) {

@@ -168,7 +168,9 @@ class MeshSkinTest {
         Random random = new Random(seed);
         TriangleMesh box = Solids.box(0, 0, 0, 40, 30, 20);
         TriangleMesh mesh = random.nextBoolean() ? box : TestMeshes.subdivided(TestMeshes.subdivided(box));
-        Vector3D up = random.nextInt(3) == 0 ? Vector3D.PLUS_K : new Vector3D(1e-5 * random.nextGaussian(), 0.3 * random.nextInt(2), 1);
+        Vector3D up = random.nextInt(3) == 0
+                ? Vector3D.PLUS_K
+                : new Vector3D(1e-5 * random.nextGaussian(), 0.3 * random.nextInt(2), 1);
         MeshSkin skin = new MeshSkin(MeshTree.of(mesh), t);
         WaterPlane plane = WaterPlane.of(up, 0);
         plane = plane.at(plane.up().dotProduct(new Vector3D(20, 15, 20 * place)));
