@@ -8,9 +8,10 @@ import trimwright.immersion.MeshTree;
 import trimwright.mesh.Bounds;
 import trimwright.mesh.MeshImport;
 import trimwright.mesh.TriangleMesh;
+import trimwright.mesh.Triangles;
 
 /**
- * A mesh, already imported into the boat's frame. Building the tree and the mirror image of a big mesh costs time, so each is
+ * A mesh, already imported into the boat's frame. Building the tree, the mirror image and the sums of a big mesh costs time, so each is
  * made once, when first asked for; the object is otherwise immutable and safe for several threads.
  */
 public final class MeshShape implements Shape {
@@ -20,6 +21,7 @@ public final class MeshShape implements Shape {
     private final TriangleMesh mesh;
     private MeshTree tree;
     private MeshShape mirrored;
+    private double rollGyrationMm2 = Double.NaN;
 
     /**
      * @param file the mesh file as the boat file names it
@@ -80,6 +82,14 @@ public final class MeshShape implements Shape {
         return mirrored;
     }
 
+    /** Square of the radius of gyration of the surface, as of a thin shell, about the boat's x axis through its centroid, mm². */
+    public synchronized double rollGyrationMm2() {
+        if (Double.isNaN(rollGyrationMm2)) {
+            rollGyrationMm2 = gyrationMm2(mesh);
+        }
+        return rollGyrationMm2;
+    }
+
     @Override
     public Bounds bounds() {
         return mesh.bounds();
@@ -99,5 +109,31 @@ public final class MeshShape implements Shape {
             }
         }
         return Chords.owning(Arrays.copyOf(ends, n - n % 2));
+    }
+
+    /** Of a thin shell: ∫ (y² + z²) dA / A about the centroid of the surface; over a triangle by its edge middles, which is exact. */
+    private static double gyrationMm2(TriangleMesh mesh) {
+        double[] xyz = mesh.xyz();
+        int[] corners = mesh.corners();
+        double area = 0;
+        double y1 = 0;
+        double z1 = 0;
+        double second = 0;
+        double y0 = mesh.bounds().centreY();
+        double z0 = mesh.bounds().centreZ();
+        for (int t = 0; t < corners.length; t += 3) {
+            double a = Triangles.area(xyz, 3 * corners[t], 3 * corners[t + 1], 3 * corners[t + 2]);
+            area += a;
+            for (int k = 0; k < 3; k++) {
+                int p = 3 * corners[t + k];
+                int q = 3 * corners[t + (k + 1) % 3];
+                double y = 0.5 * (xyz[p + 1] + xyz[q + 1]) - y0;
+                double z = 0.5 * (xyz[p + 2] + xyz[q + 2]) - z0;
+                y1 += a / 3 * y;
+                z1 += a / 3 * z;
+                second += a / 3 * (y * y + z * z);
+            }
+        }
+        return area == 0 ? 0 : second / area - (y1 * y1 + z1 * z1) / (area * area);
     }
 }

@@ -30,14 +30,10 @@ import trimwright.desktop.model.Job;
 import trimwright.desktop.model.Levers;
 import trimwright.desktop.model.NewHull;
 import trimwright.desktop.model.PlanDesk;
-import trimwright.desktop.model.PoolTestDesk;
 import trimwright.desktop.model.Pose;
 import trimwright.desktop.model.Problem;
-import trimwright.desktop.model.ReadingsDesk;
 import trimwright.desktop.model.Recovery;
 import trimwright.desktop.model.Settings;
-import trimwright.desktop.model.Timeline;
-import trimwright.desktop.model.ToleranceDesk;
 import trimwright.desktop.model.Trial;
 import trimwright.desktop.panes.AfloatPane;
 import trimwright.desktop.panes.BallastPane;
@@ -45,7 +41,6 @@ import trimwright.desktop.panes.DivePane;
 import trimwright.desktop.panes.NewHullPane;
 import trimwright.desktop.panes.PartsPane;
 import trimwright.desktop.panes.PoolPane;
-import trimwright.desktop.panes.PoolTestPane;
 import trimwright.desktop.panes.ReadingsPane;
 import trimwright.desktop.panes.StandPane;
 import trimwright.desktop.panes.Ui;
@@ -85,10 +80,7 @@ final class MainWindow {
     private final Derived<DiveRun> diveRun;
     private final Derived<Levers> levers;
     private final PlanDesk plans;
-    private final ReadingsDesk read;
-    private final ReadingFiles readingFiles;
-    private final Timeline timeline;
-    private final PoolTestPane poolTest;
+    private final PoolTestJob poolTest;
     private final ReadingsPane readings;
     private final VerdictBand verdict;
     private final Map<Job, Node> jobPanes = new EnumMap<>(Job.class);
@@ -121,19 +113,9 @@ final class MainWindow {
         plans = new PlanDesk(desk, workers, Platform::runLater);
         ballast = new BallastPane(desk, plans, pool);
         jobPanes.put(Job.BALLAST, ballast);
-        read = new ReadingsDesk(desk);
-        timeline = new Timeline(desk, read);
-        readingFiles = new ReadingFiles(stage, desk, read, dialogs);
-        files.alsoAsk(readingFiles::mayLeave);
-        poolTest = new PoolTestPane(
-                desk,
-                read,
-                new PoolTestDesk(desk, read, workers, Platform::runLater),
-                new ToleranceDesk(desk, workers, Platform::runLater),
-                plans,
-                pool,
-                readingFiles);
-        jobPanes.put(Job.POOL_TEST, poolTest);
+        poolTest = PoolTestJob.of(stage, desk, plans, pool, dialogs, workers);
+        files.alsoAsk(poolTest.files()::mayLeave);
+        jobPanes.put(Job.POOL_TEST, poolTest.pane());
         desk.onProblem(dialogs::problem);
     }
 
@@ -212,7 +194,7 @@ final class MainWindow {
         pool.onPointed(Optional.empty());
         poolPane.hint(job);
         poolPane.say("");
-        poolTest.left();
+        poolTest.pane().left();
         diveRun.setLookedAt(job == Job.DIVE);
         levers.setLookedAt(job == Job.STAND);
         pool.trial(job == Job.AFLOAT);
@@ -225,7 +207,7 @@ final class MainWindow {
         } else if (job == Job.BALLAST) {
             ballast.entered();
         } else if (job == Job.POOL_TEST) {
-            poolTest.entered();
+            poolTest.pane().entered();
         }
     }
 
@@ -246,7 +228,7 @@ final class MainWindow {
         dive.setMeasure(measure);
         stand.setMeasure(measure);
         ballast.setMeasure(measure);
-        poolTest.setMeasure(measure);
+        poolTest.pane().setMeasure(measure);
         readings.setMeasure(measure);
         verdict.setMeasure(measure);
     }
@@ -306,22 +288,14 @@ final class MainWindow {
     private void openOther(Path file) {
         if (ReadingFiles.isReadings(file)) {
             choose(Job.POOL_TEST);
-            readingFiles.open(file);
+            poolTest.files().open(file);
         } else {
             newHull(file);
         }
     }
 
-    ReadingsDesk readings() {
-        return read;
-    }
-
-    ReadingFiles readingFiles() {
-        return readingFiles;
-    }
-
-    Timeline timeline() {
-        return timeline;
+    PoolTestJob poolTest() {
+        return poolTest;
     }
 
     /** Leads from the mesh of a hull to a boat. */

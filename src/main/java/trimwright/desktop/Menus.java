@@ -35,7 +35,7 @@ final class Menus {
 
     MenuBar bar() {
         MenuBar bar = new MenuBar(boat(), edit(), look(), help());
-        window.timeline().onChange(this::nameSteps);
+        window.poolTest().timeline().onChange(this::nameSteps);
         nameSteps();
         return bar;
     }
@@ -81,8 +81,8 @@ final class Menus {
 
     private Menu edit() {
         Menu menu = new Menu("_Edit");
-        undo.setOnAction(e -> window.timeline().undo());
-        redo.setOnAction(e -> window.timeline().redo());
+        undo.setOnAction(e -> window.poolTest().timeline().undo());
+        redo.setOnAction(e -> window.poolTest().timeline().redo());
         menu.getItems()
                 .addAll(
                         undo,
@@ -94,7 +94,7 @@ final class Menus {
     }
 
     private void nameSteps() {
-        Timeline steps = window.timeline();
+        Timeline steps = window.poolTest().timeline();
         undo.setText(steps.undoName().map(n -> "Undo " + n).orElse("Undo"));
         undo.setDisable(steps.undoName().isEmpty());
         redo.setText(steps.redoName().map(n -> "Redo " + n).orElse("Redo"));

@@ -7,8 +7,6 @@ import trimwright.boat.MeshShape;
 import trimwright.boat.Piece;
 import trimwright.boat.Shape;
 import trimwright.mesh.Bounds;
-import trimwright.mesh.TriangleMesh;
-import trimwright.mesh.Triangles;
 
 /**
  * An estimate of how long a roll takes, over and back: T = 2π k / √(g GM), with the radius of gyration k of the masses themselves about
@@ -73,7 +71,7 @@ public record RollPeriod(double radiusOfGyrationMm, double gmMm, double periodS)
     /** Square of a part's own radius of gyration about the boat's x axis through its centre, mm². */
     private static double own(Piece piece) {
         if (piece.surface().isPresent()) {
-            return ofSurface(((MeshShape) piece.part().shape().orElseThrow()).mesh());
+            return ((MeshShape) piece.part().shape().orElseThrow()).rollGyrationMm2();
         }
         Optional<Shape> shape = piece.part().shape();
         if (shape.isEmpty()) {
@@ -88,31 +86,5 @@ public record RollPeriod(double radiusOfGyrationMm, double gmMm, double periodS)
         }
         Bounds box = shape.get().bounds();
         return (box.sizeY() * box.sizeY() + box.sizeZ() * box.sizeZ()) / 12;
-    }
-
-    /** Of a thin shell: ∫ (y² + z²) dA / A about the centroid of the surface; over a triangle by its edge middles, which is exact. */
-    private static double ofSurface(TriangleMesh mesh) {
-        double[] xyz = mesh.xyz();
-        int[] corners = mesh.corners();
-        double area = 0;
-        double y1 = 0;
-        double z1 = 0;
-        double second = 0;
-        double y0 = mesh.bounds().centreY();
-        double z0 = mesh.bounds().centreZ();
-        for (int t = 0; t < corners.length; t += 3) {
-            double a = Triangles.area(xyz, 3 * corners[t], 3 * corners[t + 1], 3 * corners[t + 2]);
-            area += a;
-            for (int k = 0; k < 3; k++) {
-                int p = 3 * corners[t + k];
-                int q = 3 * corners[t + (k + 1) % 3];
-                double y = 0.5 * (xyz[p + 1] + xyz[q + 1]) - y0;
-                double z = 0.5 * (xyz[p + 2] + xyz[q + 2]) - z0;
-                y1 += a / 3 * y;
-                z1 += a / 3 * z;
-                second += a / 3 * (y * y + z * z);
-            }
-        }
-        return area == 0 ? 0 : second / area - (y1 * y1 + z1 * z1) / (area * area);
     }
 }

@@ -84,7 +84,8 @@ class PoolTestWindowTest extends WindowCase {
         String before = boat();
         enterTwoReadings();
         Path file = folder.resolve("typed.pool.json");
-        robot.interact(() -> assertEquals(Optional.empty(), window().readings().saveTo(file, false)));
+        robot.interact(() ->
+                assertEquals(Optional.empty(), window().poolTest().readings().saveTo(file, false)));
         ObjectMapper mapper = new ObjectMapper();
         assertEquals(mapper.readTree("""
                         {"version": 1, "readings": [
@@ -130,7 +131,7 @@ class PoolTestWindowTest extends WindowCase {
         settle();
         assertEquals(
                 List.of(),
-                window().readings().selectedReading().orElseThrow().seen(),
+                window().poolTest().readings().selectedReading().orElseThrow().seen(),
                 "the step before was the last number that was typed");
         robot.push(KeyCode.SHIFT, KeyCode.CONTROL, KeyCode.Z);
         robot.push(KeyCode.SHIFT, KeyCode.CONTROL, KeyCode.Z);
@@ -181,10 +182,10 @@ class PoolTestWindowTest extends WindowCase {
         robot.clickOn("#job-pool_test");
         String sample = Files.readString(Path.of("sample-meshes/heron.pool.json"));
         Path file = Files.writeString(folder.resolve("copy.pool.json"), sample);
-        robot.interact(() -> window().readingFiles().open(file));
+        robot.interact(() -> window().poolTest().files().open(file));
         settle();
         type("#seen-2", "-3.6");
-        robot.interact(() -> window().readingFiles().save());
+        robot.interact(() -> window().poolTest().files().save());
         assertEquals(sample.replace("{\"heelDeg\": -3.4}", "{\"heelDeg\": -3.6}"), Files.readString(file));
         assertTrue(BoatFile.read(toOpen()).text().equals(boat()));
         type("#seen-2", "400");

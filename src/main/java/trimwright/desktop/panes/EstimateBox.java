@@ -222,19 +222,17 @@ final class EstimateBox extends VBox {
     }
 
     private void addFigures(PoolEstimate estimate) {
-        GridPane grid = table(2);
-        heads(grid, "", "in the file", "now");
+        GridPane grid = halves("in the file", "now");
         for (Figure figure : Figure.values()) {
             Known known = estimate.figures().get(figure);
             if (known != null) {
                 Label now =
                         Ui.words(EstimateWords.plusMinus(figure, known.after(), known.afterError(), measure), "strong");
                 now.setId("figure-" + figure.key());
-                grid.addRow(
-                        grid.getRowCount(),
-                        Ui.words(PoolWords.of(figure)),
-                        Ui.words(EstimateWords.number(figure, known.before(), measure) + " ± "
-                                + EstimateWords.number(figure, known.beforeError(), measure)),
+                addHalves(
+                        grid,
+                        PoolWords.of(figure),
+                        Ui.words(EstimateWords.plusMinus(figure, known.before(), known.beforeError(), measure)),
                         now);
             }
         }
@@ -285,7 +283,7 @@ final class EstimateBox extends VBox {
     }
 
     /** A table whose first column takes what the others leave. */
-    static GridPane table(int numbers) {
+    private static GridPane table(int numbers) {
         GridPane grid = new GridPane();
         grid.setHgap(8);
         grid.setVgap(4);
@@ -300,7 +298,29 @@ final class EstimateBox extends VBox {
         return grid;
     }
 
-    static void heads(GridPane grid, String... names) {
+    /** A table of two columns as wide as each other, with what each row is about above it. */
+    static GridPane halves(String left, String right) {
+        GridPane grid = new GridPane();
+        grid.setHgap(8);
+        grid.setVgap(1);
+        for (int i = 0; i < 2; i++) {
+            ColumnConstraints half = new ColumnConstraints();
+            half.setPercentWidth(50);
+            grid.getColumnConstraints().add(half);
+        }
+        heads(grid, left, right);
+        return grid;
+    }
+
+    static void addHalves(GridPane grid, String about, Label left, Label right) {
+        Label name = Ui.words(about, "quiet");
+        name.setStyle("-fx-padding: 4 0 0 0;");
+        int row = grid.getRowCount();
+        grid.add(name, 0, row, 2, 1);
+        grid.addRow(row + 1, left, right);
+    }
+
+    private static void heads(GridPane grid, String... names) {
         for (int i = 0; i < names.length; i++) {
             Label head = new Label(names[i]);
             head.getStyleClass().add("quiet");

@@ -47,6 +47,13 @@ public final class PoolTestPane extends VBox {
                 stages.selectToggle(was);
             } else {
                 show(now == wet);
+                if (now == wet) {
+                    estimate.entered();
+                } else {
+                    // What the readings ask for lies in the hull only while they are looked at.
+                    estimate.left();
+                    desk.lookAt(null);
+                }
             }
         });
         getChildren().addAll(bar, tolerance, after);
@@ -83,6 +90,8 @@ public final class PoolTestPane extends VBox {
 
     /** Called when this job is turned to. */
     public void entered() {
-        estimate.entered();
+        if (after.isVisible()) {
+            estimate.entered();
+        }
     }
 }

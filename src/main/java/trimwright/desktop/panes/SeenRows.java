@@ -14,6 +14,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.PaintedLine;
@@ -30,9 +31,9 @@ import trimwright.report.PoolWords;
 /** What was seen in a reading, a row each; and rows that wait for their number, which are in no file yet. */
 final class SeenRows {
 
-    private static final String BOW = "at the bow";
-    private static final String STERN = "at the stern";
-    private static final String POINT = "at a point";
+    private static final String BOW = "bow";
+    private static final String STERN = "stern";
+    private static final String POINT = "a point";
     private static final List<String> AXES = List.of("ahead", "to port", "up");
 
     /** Something to be seen whose number is still to come. */
@@ -160,6 +161,7 @@ final class SeenRows {
                         "How far it may be off, a standard deviation: two times in three the truth lies within. Empty: the usual."));
         Label unitLabel = new Label(unit);
         unitLabel.getStyleClass().add("quiet");
+        unitLabel.setMinWidth(Region.USE_PREF_SIZE);
         Button out = Ui.button("×", "Take this out of the reading", () -> remove(i));
         int row = grid.getRowCount();
         grid.addRow(row, name, value, new Label("±"), error, unitLabel, out);
@@ -192,7 +194,8 @@ final class SeenRows {
                 putPlace(i, line().orElseThrow().aftmostMm());
             }
         });
-        HBox place = new HBox(4, where);
+        where.setMinWidth(Region.USE_PREF_SIZE);
+        HBox place = new HBox(4, new Label("at"), where);
         place.setStyle("-fx-padding: 0 0 4 12; -fx-alignment: center-left;");
         refills.add(() -> where.setValue(placeName(at(i).orElseThrow())));
         for (int axis = 0; axis < AXES.size(); axis++) {

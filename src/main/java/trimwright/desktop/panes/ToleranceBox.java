@@ -181,16 +181,15 @@ final class ToleranceBox extends VBox {
     }
 
     private GridPane table(Tolerance t) {
-        GridPane grid = EstimateBox.table(2);
-        EstimateBox.heads(grid, "", "as in the file", "between");
+        GridPane grid = EstimateBox.halves("as in the file", "between");
         for (Figure figure : Figure.values()) {
             Spread s = t.spreads().get(figure);
             if (s != null) {
                 Label given = Ui.words(EstimateWords.plusMinus(figure, s.asGiven(), s.error(), measure));
                 given.setId("spread-" + figure.key());
-                grid.addRow(
-                        grid.getRowCount(),
-                        Ui.words(PoolWords.of(figure) + wanted(t, figure)),
+                EstimateBox.addHalves(
+                        grid,
+                        PoolWords.of(figure) + wanted(t, figure),
                         given,
                         Ui.words(EstimateWords.number(figure, s.low(), measure) + " … "
                                 + EstimateWords.number(figure, s.high(), measure)));

@@ -32,7 +32,7 @@ import trimwright.boat.pool.Sighting;
 record Fit(double[] errors, double[] residuals, double[][] slopes, boolean settled) {
 
     /** Change of the sum of squares, as a share of it and one, at which the search ends: far below what an error is known by. */
-    private static final double TOLERANCE = 1e-10;
+    private static final double TOLERANCE = 1e-8;
 
     private static final int MOST_STEPS = 100;
 
@@ -96,6 +96,8 @@ record Fit(double[] errors, double[] residuals, double[][] slopes, boolean settl
         private double[] lastOff;
         private Optional<List<Sensitivity>> last = Optional.empty();
         private double[] bestOff;
+        private double[] slopesOff;
+        private double[][] slopes;
         private double leastSquares = Double.POSITIVE_INFINITY;
 
         Model(Boat boat, List<Unknown> unknowns, List<Reading> readings) {
@@ -162,6 +164,14 @@ record Fit(double[] errors, double[] residuals, double[][] slopes, boolean settl
         }
 
         private double[][] slopes(double[] off) {
+            if (!Arrays.equals(off, slopesOff)) {
+                slopesOff = off.clone();
+                slopes = slopesAnew(off);
+            }
+            return slopes;
+        }
+
+        private double[][] slopesAnew(double[] off) {
             List<double[]> rows = new ArrayList<>();
             for (Sensitivity reading : at(off).orElseThrow()) {
                 for (double[] row : reading.slopes(unknowns)) {
@@ -196,7 +206,8 @@ record Fit(double[] errors, double[] residuals, double[][] slopes, boolean settl
             double[] shown = shown(bestOff);
             double[] residuals = new double[seen.length];
             Arrays.setAll(residuals, i -> seen[i] - shown[i]);
-            return new Fit(bestOff, residuals, slopes(bestOff), settled);
+            // The last step was too small to matter for the slopes.
+            return new Fit(bestOff, residuals, settled ? slopes : slopes(bestOff), settled);
         }
     }
 }
