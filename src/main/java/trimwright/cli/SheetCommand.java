@@ -42,7 +42,7 @@ import trimwright.statics.Condition;
 /** The trim sheet. */
 final class SheetCommand extends BoatCommand {
 
-    private static final int DRAWS = 300;
+    private static final int DRAWS = 100;
     private static final List<String> ENDINGS = List.of(".pdf", ".html");
 
     private final OptionSpec out = option(

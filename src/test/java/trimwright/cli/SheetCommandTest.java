@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -129,6 +130,14 @@ class SheetCommandTest {
         String text = Files.readString(html);
         assertTrue(text.contains("20 %, walls 0.4 mm"), "infill");
         assertTrue(text.contains("If the infill is not sealed"), "soaking");
+        // Of what the walls leave, 80 % is hollow: a wall of 0.4 mm on every surface, and volume and area as inspect
+        // measures them.
+        JsonNode stern =
+                Run.json("inspect", Path.of("sample-meshes/dabchick-stern.stl")).object();
+        double hollow = 0.8
+                * (stern.get("volumeCm3").doubleValue()
+                        - 0.04 * stern.get("areaCm2").doubleValue());
+        holds(text, "stern</th><td>20 %, walls 0.4 mm</td>.*<td class=\"r\">" + mm(hollow) + "</td></tr>");
     }
 
     @Test
@@ -174,6 +183,52 @@ class SheetCommandTest {
         for (Path table : Files.list(tables).toList()) {
             String head = Files.readAllLines(table).get(0);
             assertFalse(Pattern.compile("\\b(mm|cm³|g)\\b").matcher(head).find(), table + ": " + head);
+        }
+    }
+
+    private Path changed(String sample, UnaryOperator<String> change) throws IOException {
+        for (Path mesh : Files.list(Path.of("sample-meshes"))
+                .filter(p -> p.toString().endsWith(".stl"))
+                .toList()) {
+            Files.copy(mesh, folder.resolve(mesh.getFileName()));
+        }
+        String boat = Files.readString(Path.of("sample-meshes", sample + ".boat.json"));
+        String other = change.apply(boat);
+        assertFalse(boat.equals(other));
+        return Files.writeString(folder.resolve(sample + ".boat.json"), other);
+    }
+
+    /** A boat that sinks has her sheet: it says so, and shows her under water. */
+    @Test
+    void aBoatThatSinksIsToldAndShown() throws IOException {
+        Path file = changed("heron", s -> s.replace("\"massG\": 424", "\"massG\": 1424"));
+        Path html = folder.resolve("sinks.html");
+        Run run = Run.of("sheet", file, "--out", html);
+        assertEquals(ExitCode.DONE, run.exitCode(), run.err());
+        String text = Files.readString(html);
+        holds(text, "class=\"verdict\">She sinks: she is [0-9.]+ g heavier");
+        assertTrue(text.contains("The boat under water from starboard"), "picture");
+        assertTrue(text.contains("mend that first"), "checklist");
+    }
+
+    /** A tug that runs on clockwork, with nothing of lead: no caution about what is not in her. Greek and Cyrillic are printed, and what is not is told. */
+    @Test
+    void cautionsFitTheBoatAndNamesArePrinted() throws IOException {
+        Path file = changed(
+                "coot",
+                s -> s.replace("\"battery\"", "\"spring\"")
+                        .replace("\"bilge lead\", \"kind\": \"ballast\"", "\"brass bar\", \"kind\": \"fitting\"")
+                        .replace("Coot, harbour tug", "Чайка Κάστορας 潜"));
+        Path pdf = folder.resolve("tug.pdf");
+        Run run = Run.of("sheet", file, "--out", pdf);
+        assertEquals(ExitCode.DONE, run.exitCode(), run.err());
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            String text = new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            assertTrue(text.contains("Чайка Κάστορας ?"), text);
+            assertTrue(text.contains("stand as ?; the same sheet as HTML has them all"), text);
+            assertFalse(text.contains("Lithium") || text.contains("batteries sealed in"), text);
+            assertFalse(text.contains("Lead is") || text.contains("gas or pressure"), text);
+            assertTrue(text.contains("not for craft that carry people"), text);
         }
     }
 }

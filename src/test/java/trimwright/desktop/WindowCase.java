@@ -92,7 +92,12 @@ abstract class WindowCase {
         Scene scene = robot.lookup("#verdict").query().getScene();
         WritableImage[] taken = new WritableImage[1];
         robot.interact(() -> taken[0] = scene.snapshot(null));
-        WritableImage image = taken[0];
+        Files.createDirectories(Path.of(to));
+        ImageIO.write(copy(taken[0]), "png", Path.of(to, name + ".png").toFile());
+    }
+
+    /** The same picture for everyone else. */
+    static BufferedImage copy(WritableImage image) {
         PixelReader pixels = image.getPixelReader();
         int width = (int) image.getWidth();
         int height = (int) image.getHeight();
@@ -102,7 +107,6 @@ abstract class WindowCase {
                 copy.setRGB(x, y, pixels.getArgb(x, y));
             }
         }
-        Files.createDirectories(Path.of(to));
-        ImageIO.write(copy, "png", Path.of(to, name + ".png").toFile());
+        return copy;
     }
 }

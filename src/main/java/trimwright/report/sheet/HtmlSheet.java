@@ -8,7 +8,6 @@ import java.util.regex.Pattern;
 public final class HtmlSheet {
 
     private static final String STYLE = """
-            :root { color-scheme: light; }
             body { font: 15px/1.45 "DejaVu Sans", Verdana, sans-serif; color: #1b2430; background: #fff; max-width: 64em; margin: 2em auto; padding: 0 1em; }
             h1 { font-size: 1.7em; line-height: 1.2; margin: 0; } h2 { font-size: 1.2em; margin: 1.8em 0 .4em; border-bottom: 2px solid #1b2430; } h3 { font-size: 1em; margin: 1.2em 0 .2em; }
             .under { margin: .2em 0 1em; color: #3b4654; } .verdict { font-size: 1.15em; font-weight: bold; }
@@ -18,7 +17,8 @@ public final class HtmlSheet {
             tr.sum th, tr.sum td { font-weight: bold; border-top: 2px solid #1b2430; }
             figure { margin: .8em 0; } figure img, figure svg { display: block; width: 100%; height: auto; }
             .blank { display: flex; gap: .6em; margin: .7em 0; } .blank span.line { flex: 1; border-bottom: 1px solid #1b2430; }
-            @media print { body { margin: 0; padding: 0; max-width: none; font-size: 8.5pt; } h1, h2, h3, caption { break-after: avoid; } table, tr, figure, .blank, li { break-inside: avoid; }
+            @media print { body { margin: 0; padding: 0; max-width: none; font-size: 8pt; line-height: 1.3; } h1 { font-size: 1.6em; } h2 { margin-top: 1.3em; } p, ul { margin: .5em 0; } figure, table { margin: .5em 0; }
+              section.first h2 { position: absolute; left: -1000em; } h1, h2, h3, caption { break-after: avoid; } table, tr, figure, .blank, li { break-inside: avoid; }
               .table { overflow: visible; } th, td { padding: .1em .35em; } thead { display: table-header-group; } section.page { break-before: page; } }
             """;
 
@@ -46,7 +46,12 @@ public final class HtmlSheet {
         element("h1", "", sheet.title());
         element("p", "under", sheet.under());
         for (Sheet.Section section : sheet.sections()) {
-            out.append(section.newPage() ? "<section class=\"page\">\n" : "<section>\n");
+            out.append("<section")
+                    .append(
+                            section.newPage()
+                                    ? " class=\"page\""
+                                    : section.title().isEmpty() ? " class=\"first\"" : "")
+                    .append(">\n");
             if (section.title().isEmpty()) {
                 element("h2", "", "At a glance");
             } else {
@@ -71,11 +76,11 @@ public final class HtmlSheet {
             write(grid);
         } else if (block instanceof Block.Drawing drawing) {
             String prefix = "d" + ++drawings + "-";
-            out.append("<figure role=\"img\" aria-label=\"")
+            out.append("<figure><div role=\"img\" aria-label=\"")
                     .append(Xml.text(drawing.alt()))
                     .append("\">");
             out.append(NAMES.matcher(Xml.inner(drawing.svg()).strip()).replaceAll("$1" + prefix))
-                    .append("</figure>\n");
+                    .append("</div></figure>\n");
         } else if (block instanceof Block.Picture picture) {
             out.append("<figure><img alt=\"").append(Xml.text(picture.alt())).append("\" src=\"data:image/png;base64,");
             out.append(Base64.getEncoder().encodeToString(picture.png())).append("\"/></figure>\n");

@@ -8,9 +8,14 @@ import java.io.OutputStream;
 import java.io.StringReader;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.Date;
+import java.util.HexFormat;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.sax.SAXResult;
@@ -32,6 +37,10 @@ public final class PdfSheet {
     private static final URI NOWHERE = URI.create("file:///");
     /** The formatter takes its loggers by name; it talks of fonts that it does not need. */
     private static final Logger FORMATTER = Logger.getLogger("org.apache.fop");
+
+    private static final Pattern CREATED = Pattern.compile("<xmp:CreateDate>([^<]*)<");
+    private static final Pattern CHANGED = Pattern.compile("<xmp:MetadataDate>([^<]*)<");
+    private static final Pattern IDENTITY = Pattern.compile("/ID \\[<(\\p{XDigit}{32})> <(\\p{XDigit}{32})>]");
 
     private PdfSheet() {}
 
@@ -58,7 +67,40 @@ public final class PdfSheet {
         } catch (TransformerException | SAXException | IOException e) {
             throw new IllegalStateException("the formatter refused our own document: " + e.getMessage(), e);
         }
-        return pdf.toByteArray();
+        return settled(pdf.toByteArray());
+    }
+
+    /** The formatter puts the hour of printing into the file, and an identity made of it; here both follow from the sheet, so that the same sheet gives the same file. */
+    private static byte[] settled(byte[] pdf) {
+        String file = new String(pdf, StandardCharsets.ISO_8859_1);
+        Matcher created = CREATED.matcher(file);
+        Matcher changed = CHANGED.matcher(file);
+        // Of equal length, so that the places of objects in the file stay right.
+        if (created.find()
+                && changed.find()
+                && created.group(1).length() == changed.group(1).length()) {
+            file = file.substring(0, changed.start(1)) + created.group(1) + file.substring(changed.end(1));
+        }
+        Matcher identity = IDENTITY.matcher(file);
+        if (identity.find()) {
+            String digest = digest(file.substring(0, identity.start()) + file.substring(identity.end()));
+            file = file.substring(0, identity.start(1))
+                    + digest
+                    + file.substring(identity.end(1), identity.start(2))
+                    + digest
+                    + file.substring(identity.end(2));
+        }
+        return file.getBytes(StandardCharsets.ISO_8859_1);
+    }
+
+    /** 128 bits as hexadecimal digits, as long as an identity is. */
+    private static String digest(String file) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(file.getBytes(StandardCharsets.ISO_8859_1));
+            return HexFormat.of().withUpperCase().formatHex(hash, 0, 16);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
     }
 
     private static FopFactory factory(PdfLetters letters) throws SAXException, IOException {

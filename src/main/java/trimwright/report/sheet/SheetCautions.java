@@ -38,7 +38,7 @@ final class SheetCautions {
                     "Prove every computed figure in shallow water, within reach and with somebody watching. A boat adrift is fetched"
                             + " from the bank or a manned boat, never swum after.");
         }
-        if (any(boat, p -> BATTERY.matcher(name(p)).find())) {
+        if (namesABattery(boat)) {
             cautions.add(
                     "Lithium batteries burn when wet, crushed or badly charged: charge them outside the boat, watched, on what does not"
                             + " burn, and follow the maker"
@@ -65,6 +65,15 @@ final class SheetCautions {
                 "Open water: mind others, wildlife and local rules; where those or licensed practice say otherwise, they hold. For models"
                         + " only, not for craft that carry people.");
         return cautions;
+    }
+
+    private static boolean namesABattery(Boat boat) {
+        return any(boat, p -> BATTERY.matcher(name(p)).find());
+    }
+
+    /** Whether she has a battery, or what batteries usually are in. */
+    static boolean mayHaveABattery(Boat boat) {
+        return namesABattery(boat) || any(boat, p -> p.kind() == Kind.CYLINDER);
     }
 
     private static boolean any(Boat boat, Predicate<Part> which) {

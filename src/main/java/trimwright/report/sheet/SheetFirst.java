@@ -74,6 +74,13 @@ final class SheetFirst {
                                 "Dived, tanks full",
                                 "The boat at the end of her dive",
                                 true,
+                                ONE_OF_TWO)))
+                .or(() -> subject.dived()
+                        .map(step -> picture(
+                                sunk(),
+                                "Dived, tanks full: she goes down, and hangs like this",
+                                "The boat wholly under water",
+                                true,
                                 ONE_OF_TWO)));
         Optional<Equilibrium> afloat = subject.afloat().settled();
         afloat.ifPresent(rest -> blocks.add(picture(

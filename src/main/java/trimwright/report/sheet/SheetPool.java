@@ -198,9 +198,12 @@ final class SheetPool {
     List<Block> checklist() {
         List<Block> blocks = new ArrayList<>();
         List<String> before = new ArrayList<>();
-        before.add(
-                (subject.dives() ? "Line on the boat, somebody" : "Somebody")
-                        + " watching, batteries sealed in, shallow water. Wipe off air bubbles, let her come to rest, read twice.");
+        if (subject.afloat().settled().isEmpty()) {
+            before.add("She sinks as she is: mend that first, there is nothing to read before.");
+        }
+        before.add((subject.dives() ? "Line on the boat, somebody" : "Somebody")
+                + " watching, " + (SheetCautions.mayHaveABattery(subject.boat()) ? "batteries sealed in, " : "")
+                + "shallow water. Wipe off air bubbles, let her come to rest, read twice.");
         before.add("The lines stand in the order of a file of readings, which takes mm, g and degrees"
                 + (measure == Measure.METRIC
                         ? "."
