@@ -30,7 +30,7 @@ public final class OtherProcess {
     }
 
     /** Where the classes of the tests come from, also where the loader of the tests is not that of the system. */
-    private static String classPath() {
+    static String classPath() {
         List<String> places = new ArrayList<>();
         for (ClassLoader loader = OtherProcess.class.getClassLoader(); loader != null; loader = loader.getParent()) {
             if (loader instanceof URLClassLoader urls) {
