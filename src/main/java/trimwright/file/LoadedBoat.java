@@ -3,6 +3,7 @@ package trimwright.file;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import java.util.stream.Stream;
 import trimwright.boat.Boat;
 import trimwright.boat.Part;
 import trimwright.finding.Finding;
+import trimwright.finding.Place;
 
 /**
  * A boat with the file it came from.
@@ -39,6 +41,18 @@ public record LoadedBoat(
         return Stream.concat(findings.stream(), usedMeshes.stream().flatMap(u -> u.doubts().stream()))
                 .distinct()
                 .toList();
+    }
+
+    /** What a look through the mesh of each part finds to count twice or not to be what it is declared as, at the part. Takes a while. */
+    public List<Finding> meshDoubts() {
+        List<Finding> doubts = new ArrayList<>();
+        meshByPart.forEach((id, mesh) -> usedMeshes.stream()
+                .filter(u -> u.mesh() == mesh)
+                .findFirst()
+                .ifPresent(u -> u.doubts()
+                        .forEach(f ->
+                                doubts.add(new Finding(f.code(), f.severity(), new Place.OnPart(id), f.values())))));
+        return doubts;
     }
 
     /** The mesh of a part. */

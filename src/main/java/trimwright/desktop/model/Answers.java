@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import trimwright.boat.Boat;
+import trimwright.file.LoadedBoat;
 import trimwright.statics.Condition;
 import trimwright.statics.Flotation;
 
@@ -60,12 +61,13 @@ final class Answers {
     }
 
     /** What takes longer: other attitudes, and whether the parts fit. */
-    void look(Boat boat) {
+    void look(LoadedBoat loaded) {
+        Boat boat = loaded.boat();
         whole.set(null);
         record Looked(Flotation whole, List<Misfit> misfits) {}
         looking.askLater(
                 Desk.LEFT_ALONE_MS,
-                () -> new Looked(Flotation.of(Condition.of(boat)), Misfit.of(boat)),
+                () -> new Looked(Flotation.of(Condition.of(boat)), Misfit.of(loaded)),
                 done -> {
                     misfits.set(done.misfits());
                     whole.set(done.whole());

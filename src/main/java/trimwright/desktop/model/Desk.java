@@ -257,7 +257,7 @@ public final class Desk {
         } else {
             recovery.forgetLogged();
         }
-        settle(now.boat(), () -> answers.look(now.boat()));
+        settle(now.boat(), () -> answers.look(now));
     }
 
     private void settle(Boat shown, Runnable then) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import trimwright.boat.Boat;
 import trimwright.boat.FitCheck;
 import trimwright.boat.MisfitRoom;
+import trimwright.file.LoadedBoat;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
@@ -24,6 +25,15 @@ public record Misfit(Finding finding, Set<String> parts, String brief, Optional<
 
     public Misfit {
         parts = Set.copyOf(parts);
+    }
+
+    /** All that does not fit, and what of her meshes does not fit what they are declared to be. Takes a while. */
+    static List<Misfit> of(LoadedBoat loaded) {
+        List<Misfit> misfits = new ArrayList<>(of(loaded.boat()));
+        loaded.meshDoubts().stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .forEach(f -> misfits.add(of(f, Optional.empty())));
+        return List.copyOf(misfits);
     }
 
     /** All that does not fit; what is only worth a note, such as a rudder outside the hull, is left out. */
@@ -56,6 +66,8 @@ public record Misfit(Finding finding, Set<String> parts, String brief, Optional<
             case CENTRE_OUTSIDE_CONTAINER -> " is not in ";
             case CENTRE_OUTSIDE_PART -> ": centre outside it";
             case OUTSIDE_HULL -> ": outside the hull";
+            case MESH_SHELLS_OVERLAP, MESH_COUNTED_TWICE, MESH_CROSSES_ITSELF -> ": counts twice in places";
+            case MESH_LOOKS_LIKE_WALL, MESH_LOOKS_LIKE_OUTER_SURFACE -> ": not built as declared";
             default -> " does not fit ";
         };
     }

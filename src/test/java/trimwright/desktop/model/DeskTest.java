@@ -15,10 +15,15 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.TestMeshes;
 import trimwright.boat.Kind;
 import trimwright.boat.Part;
 import trimwright.file.BoatFile;
+import trimwright.finding.Code;
 import trimwright.immersion.WaterPlane;
+import trimwright.mesh.Solids;
+import trimwright.mesh.StlWriter;
+import trimwright.mesh.TriangleMesh;
 import trimwright.report.Measure;
 
 /**
@@ -176,6 +181,23 @@ class DeskTest {
         assertEquals(crashed.boat().get().text(), lost.boat().text());
         Recovery.forget(lost);
         assertEquals(List.of(), new Recovery(kept).lost());
+    }
+
+    /** Two boxes that share a corner: what they share counts twice, whatever else is right. */
+    @Test
+    void aHullThatOverlapsItselfIsToldAtHerPart() throws IOException {
+        TriangleMesh one = Solids.box(0, 0, 0, 300, 100, 80);
+        TriangleMesh two = Solids.box(200, 50, 20, 500, 150, 60);
+        StlWriter.write(folder.resolve("two.stl"), TestMeshes.together(one, two));
+        Path boat = Files.writeString(folder.resolve("two.boat.json"), """
+                {"version": 1, "parts": [
+                  {"id": "hull", "kind": "hull", "mesh": "two.stl", "build": "sealed", "massG": 900, "centreMm": [200, 60, 30]}]}
+                """);
+        desk.open(boat, false, () -> {});
+        List<Misfit> misfits = desk.misfits().get();
+        assertEquals(1, misfits.size(), misfits::toString);
+        assertEquals(Code.MESH_SHELLS_OVERLAP, misfits.get(0).finding().code());
+        assertEquals(Set.of("hull"), misfits.get(0).parts());
     }
 
     @Test
