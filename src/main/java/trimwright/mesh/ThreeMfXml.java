@@ -1,6 +1,12 @@
 package trimwright.mesh;
 
+import java.io.BufferedInputStream;
+import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -61,12 +67,15 @@ final class ThreeMfXml {
 
     static UnusableInputException broken(XMLStreamException e, String place) {
         long line = e.getLocation() == null ? 1 : Math.max(1, e.getLocation().getLineNumber());
-        String message = String.valueOf(e.getMessage());
+        String message = e.getNestedException() instanceof CharacterCodingException
+                ? "not UTF-8"
+                : String.valueOf(e.getMessage());
         // The parser puts the place, which is told anyway, on a line before the message.
         String reason =
                 message.substring(message.lastIndexOf("Message: ") < 0 ? 0 : message.lastIndexOf("Message: ") + 9);
-        return new UnusableInputException(Finding.of(
-                Code.MESH_3MF_XML_BROKEN, new Place.AtLine(place, line), "reason", FileHead.printable(reason, 200)));
+        String words = FileHead.printable(reason, 200).replaceAll("\\.+$", "");
+        return new UnusableInputException(
+                Finding.of(Code.MESH_3MF_XML_BROKEN, new Place.AtLine(place, line), "reason", words));
     }
 
     ThreeMfModel readModel(InputStream in) throws XMLStreamException {
@@ -113,9 +122,27 @@ final class ThreeMfXml {
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
-        // Without one of ours, the parser tells standard error of its troubles besides throwing them.
-        factory.setXMLReporter((message, type, information, location) -> {});
-        return factory.createXMLStreamReader(in);
+        // The parser's own decoder tells standard error of bytes that are no text.
+        return factory.createXMLStreamReader(decoded(in));
+    }
+
+    /** The text of a part, which the format lets be UTF-8 or UTF-16. */
+    private static Reader decoded(InputStream in) throws XMLStreamException {
+        BufferedInputStream buffered = new BufferedInputStream(in);
+        try {
+            buffered.mark(3);
+            int mark = buffered.read() << 8 | buffered.read();
+            boolean wide = mark == 0xFEFF || mark == 0xFFFE;
+            // The decoder of UTF-16 takes its mark away by itself, that of UTF-8 does not.
+            if (mark != 0xEFBB || buffered.read() != 0xBF) {
+                buffered.reset();
+            }
+            // Made so, a decoder refuses what is no text instead of putting a sign in its place.
+            return new InputStreamReader(
+                    buffered, (wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8).newDecoder());
+        } catch (IOException e) {
+            throw new XMLStreamException(e);
+        }
     }
 
     /** The next event; a document type is refused. */

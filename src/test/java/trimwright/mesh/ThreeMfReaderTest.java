@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -12,6 +14,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.finding.Code;
@@ -171,6 +175,38 @@ class ThreeMfReaderTest {
                 refusal(Written.zip(Map.of("_rels/.rels", Written.rels())))
                         .get(0)
                         .code());
+    }
+
+    @Test
+    void bytesThatAreNoTextAreRefusedInWordsOfOurs() throws IOException {
+        byte[] bytes = Written.threeMf("", BOX_OBJECT, ITEM);
+        assertEquals(
+                Code.MESH_3MF_XML_BROKEN,
+                refusal(stored(new byte[] {'<', 'm', (byte) 0xFF, '>'})).get(0).code());
+        assertEquals(
+                "not UTF-8",
+                refusal(stored(new byte[] {'<', 'm', (byte) 0xFF, '>'}))
+                        .get(0)
+                        .values()
+                        .get("reason"));
+        byte[] wide =
+                Written.model("", BOX_OBJECT, ITEM).replace("UTF-8", "UTF-16").getBytes(StandardCharsets.UTF_16);
+        assertEquals(
+                read(bytes).mesh().triangleCount(), read(stored(wide)).mesh().triangleCount());
+        byte[] marked = ("\uFEFF" + Written.model("", BOX_OBJECT, ITEM)).getBytes(StandardCharsets.UTF_8);
+        assertEquals(
+                read(bytes).mesh().triangleCount(), read(stored(marked)).mesh().triangleCount());
+    }
+
+    private static byte[] stored(byte[] model) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            zip.putNextEntry(new ZipEntry("_rels/.rels"));
+            zip.write(Written.rels().getBytes(StandardCharsets.UTF_8));
+            zip.putNextEntry(new ZipEntry("3D/3dmodel.model"));
+            zip.write(model);
+        }
+        return bytes.toByteArray();
     }
 
     @Test
