@@ -66,6 +66,7 @@ public final class SheetMaker {
         Meanwhile<Optional<Tolerance>> tolerance = Meanwhile.of(
                 () -> request.draws() > 0 ? Optional.of(Tolerance.of(boat, request.draws(), 1)) : Optional.empty());
         Subject subject = Subject.of(boat, measure);
+        Meanwhile<Optional<Section>> righting = Meanwhile.of(() -> new SheetRighting(subject).section());
         SheetFirst first = new SheetFirst(subject);
         SheetTables tables = new SheetTables(subject);
         SheetPool pool = new SheetPool(subject);
@@ -77,7 +78,7 @@ public final class SheetMaker {
         rest.add(new Section("What it rests on", false, List.of(tables.restsOn(request.findings()))));
         new SheetPrints(subject).section().ifPresent(rest::add);
         subject.dive().ifPresent(run -> rest.add(new SheetDive(subject, run).section()));
-        new SheetRighting(subject).section().ifPresent(rest::add);
+        righting.get().ifPresent(rest::add);
         rest.add(new SheetWaters(subject).section());
         tolerance.get().ifPresent(t -> rest.add(new Section("How far it may be off", false, pool.of(t))));
         request.pool().ifPresent(p -> rest.add(new Section("What the pool said", false, pool.of(p))));
