@@ -113,7 +113,7 @@ final class MainWindow {
         plans = new PlanDesk(desk, workers, Platform::runLater);
         ballast = new BallastPane(desk, plans, pool);
         jobPanes.put(Job.BALLAST, ballast);
-        poolTest = PoolTestJob.of(stage, desk, plans, pool, dialogs, workers);
+        poolTest = PoolTestJob.of(stage, desk, plans, pool, dialogs, workers, Recovery.ofReadings(settings.folder()));
         files.alsoAsk(poolTest.files()::mayLeave);
         jobPanes.put(Job.POOL_TEST, poolTest.pane());
         desk.onProblem(dialogs::problem);

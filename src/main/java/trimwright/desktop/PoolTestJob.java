@@ -7,6 +7,7 @@ import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.PlanDesk;
 import trimwright.desktop.model.PoolTestDesk;
 import trimwright.desktop.model.ReadingsDesk;
+import trimwright.desktop.model.Recovery;
 import trimwright.desktop.model.Timeline;
 import trimwright.desktop.model.ToleranceDesk;
 import trimwright.desktop.panes.PoolTestPane;
@@ -22,8 +23,15 @@ import trimwright.desktop.tank3d.PoolView;
  */
 record PoolTestJob(ReadingsDesk readings, ReadingFiles files, Timeline timeline, PoolTestPane pane) {
 
-    static PoolTestJob of(Stage stage, Desk desk, PlanDesk plans, PoolView pool, Dialogs dialogs, Executor workers) {
-        ReadingsDesk readings = new ReadingsDesk(desk);
+    static PoolTestJob of(
+            Stage stage,
+            Desk desk,
+            PlanDesk plans,
+            PoolView pool,
+            Dialogs dialogs,
+            Executor workers,
+            Recovery recovery) {
+        ReadingsDesk readings = new ReadingsDesk(desk, recovery);
         ReadingFiles files = new ReadingFiles(stage, desk, readings, dialogs);
         PoolTestPane pane = new PoolTestPane(
                 desk,

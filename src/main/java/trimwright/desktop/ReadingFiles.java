@@ -1,9 +1,12 @@
 package trimwright.desktop;
 
 import java.io.File;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
 import javafx.stage.FileChooser;
@@ -11,11 +14,14 @@ import javafx.stage.Stage;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Problem;
 import trimwright.desktop.model.ReadingsDesk;
+import trimwright.desktop.model.Recovery;
 import trimwright.desktop.panes.ReadingsBox;
+import trimwright.file.LoadedBoat;
 
 /** Opening and saving readings, with all the questions that keep them from being lost. */
 final class ReadingFiles implements ReadingsBox.Files {
 
+    private static final Logger LOG = Logger.getLogger(ReadingFiles.class.getName());
     private static final String ENDING = ".pool.json";
     private static final ButtonType SAVE = new ButtonType("Save", ButtonData.YES);
     private static final ButtonType DISCARD = new ButtonType("Don't save", ButtonData.NO);
@@ -117,9 +123,50 @@ final class ReadingFiles implements ReadingsBox.Files {
         }
         Optional<ButtonType> answer = dialogs.ask(
                 "Save the readings?", "There are readings that no file has yet as they are.", SAVE, DISCARD, STAY);
-        return answer.filter(SAVE::equals).isPresent()
-                ? save()
-                : answer.filter(DISCARD::equals).isPresent();
+        if (answer.filter(SAVE::equals).isPresent()) {
+            return save();
+        }
+        if (answer.filter(DISCARD::equals).isPresent()) {
+            readings.forgetRecovery();
+            return true;
+        }
+        return false;
+    }
+
+    /** Asks about readings that a window left behind. */
+    void offerLost(Recovery.Lost lost) {
+        ButtonType take = new ButtonType("Take them up", ButtonData.YES);
+        ButtonType drop = new ButtonType("Throw them away", ButtonData.NO);
+        ButtonType later = new ButtonType("Ask again later", ButtonData.CANCEL_CLOSE);
+        Optional<ButtonType> answer = dialogs.ask(
+                "There are unsaved readings from last time",
+                "The window ended without closing while readings of "
+                        + lost.boatFile().getFileName() + " were not saved. Take them up again?",
+                take,
+                drop,
+                later);
+        if (answer.filter(take::equals).isPresent()) {
+            LoadedBoat boat = desk.boat().get();
+            if (boat != null && boat.path().toAbsolutePath().equals(lost.boatFile())) {
+                takeUp(lost);
+            } else {
+                desk.open(lost.boatFile(), false, () -> takeUp(lost));
+            }
+        } else if (answer.filter(drop::equals).isPresent()) {
+            forget(lost);
+        }
+    }
+
+    private void takeUp(Recovery.Lost lost) {
+        readings.takeRecovered(lost.text()).ifPresentOrElse(dialogs::problem, () -> forget(lost));
+    }
+
+    private static void forget(Recovery.Lost lost) {
+        try {
+            Recovery.forget(lost);
+        } catch (IOException e) {
+            LOG.log(Level.WARNING, "kept readings could not be taken away", e);
+        }
     }
 
     private FileChooser chooser(String title) {

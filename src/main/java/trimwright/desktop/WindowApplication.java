@@ -52,6 +52,9 @@ public final class WindowApplication extends Application {
         window.open(file, isSample);
         try {
             recovery.lost().forEach(window::offerLost);
+            Recovery.ofReadings(settings.folder())
+                    .lost()
+                    .forEach(window.poolTest().files()::offerLost);
         } catch (IOException e) {
             LOG.log(Level.WARNING, "unsaved work of earlier windows could not be looked for", e);
         }

@@ -35,6 +35,7 @@ public final class ReadingsDesk {
     private record Step(String name, LoadedReadings readings, String boatText) {}
 
     private final Desk desk;
+    private final Recovery recovery;
     private final Deque<Step> done = new ArrayDeque<>();
     private final Deque<Step> undone = new ArrayDeque<>();
     private String savedText;
@@ -43,8 +44,10 @@ public final class ReadingsDesk {
     private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
     private final ObjectProperty<String> selected = new SimpleObjectProperty<>("");
 
-    public ReadingsDesk(Desk desk) {
+    /** @param recovery where unsaved readings are kept */
+    public ReadingsDesk(Desk desk, Recovery recovery) {
         this.desk = desk;
+        this.recovery = recovery;
         take(PoolFile.none());
         desk.boat().addListener((o, was, now) -> {
             if (was != null && !was.path().equals(now.path())) {
@@ -69,6 +72,18 @@ public final class ReadingsDesk {
             return Optional.empty();
         } catch (UnusableInputException e) {
             return Optional.of(Problem.of("These readings could not be opened", e));
+        }
+    }
+
+    /** Takes up readings that a crash left behind; they are unsaved. Why they cannot be taken up, or nothing. */
+    public Optional<Problem> takeRecovered(String text) {
+        try {
+            LoadedReadings recovered = PoolFile.edited(PoolFile.none(), text, boat());
+            take(PoolFile.none());
+            edit("the readings that were recovered", (r, boat) -> recovered);
+            return Optional.empty();
+        } catch (UnusableInputException e) {
+            return Optional.of(Problem.of("The unsaved readings could not be taken up", e));
         }
     }
 
@@ -184,6 +199,11 @@ public final class ReadingsDesk {
             selected.set(ids.isEmpty() ? "" : ids.get(ids.size() - 1));
         }
         unsaved.set(!shown.text().equals(savedText));
+        if (unsaved.get() && desk.boat().get() != null) {
+            recovery.keepLogged(desk.boat().get().path(), shown.text());
+        } else {
+            recovery.forgetLogged();
+        }
         readings.set(shown);
     }
 
@@ -223,6 +243,11 @@ public final class ReadingsDesk {
         } catch (IOException e) {
             return false;
         }
+    }
+
+    /** Unsaved readings are given up on purpose. */
+    public void forgetRecovery() {
+        recovery.forgetLogged();
     }
 
     /** The picked reading. */

@@ -24,8 +24,10 @@ public final class Recovery {
 
     private static final Logger LOG = Logger.getLogger(Recovery.class.getName());
     private static final String ENDING = ".unsaved";
+    private static final String ENDING_OF_READINGS = ".unsaved-readings";
 
     private final Path folder;
+    private final String ending;
     private final Path own;
 
     /** @param folder where the window keeps what is its own */
@@ -34,8 +36,22 @@ public final class Recovery {
     }
 
     Recovery(Path folder, long pid) {
+        this(folder, pid, ENDING);
+    }
+
+    private Recovery(Path folder, long pid, String ending) {
         this.folder = folder;
-        own = folder.resolve(pid + ENDING);
+        this.ending = ending;
+        own = folder.resolve(pid + ending);
+    }
+
+    /** The same for readings of a boat. */
+    public static Recovery ofReadings(Path folder) {
+        return ofReadings(folder, ProcessHandle.current().pid());
+    }
+
+    static Recovery ofReadings(Path folder, long pid) {
+        return new Recovery(folder, pid, ENDING_OF_READINGS);
     }
 
     /**
@@ -43,7 +59,7 @@ public final class Recovery {
      *
      * @param kept the file it is kept in
      * @param boatFile the boat file it belongs to
-     * @param text what the boat file would have become
+     * @param text what the boat file, or that of her readings, would have become
      */
     public record Lost(Path kept, Path boatFile, String text) {
 
@@ -55,10 +71,14 @@ public final class Recovery {
 
     /** Keeps the boat as she is now. */
     public void keep(LoadedBoat boat) throws IOException {
+        keep(boat.path(), boat.text());
+    }
+
+    private void keep(Path boatFile, String kept) throws IOException {
         Files.createDirectories(folder);
         Properties values = new Properties();
-        values.setProperty("file", boat.path().toAbsolutePath().toString());
-        values.setProperty("text", boat.text());
+        values.setProperty("file", boatFile.toAbsolutePath().toString());
+        values.setProperty("text", kept);
         started(ProcessHandle.current()).ifPresent(time -> values.setProperty("started", time));
         StringWriter text = new StringWriter();
         values.store(text, null);
@@ -76,8 +96,12 @@ public final class Recovery {
 
     /** Keeps the boat where that is possible; where it is not, the log says so and work goes on. */
     void keepLogged(LoadedBoat boat) {
+        keepLogged(boat.path(), boat.text());
+    }
+
+    void keepLogged(Path boatFile, String kept) {
         try {
-            keep(boat);
+            keep(boatFile, kept);
         } catch (IOException e) {
             LOG.log(Level.WARNING, "unsaved work could not be kept aside", e);
         }
@@ -104,7 +128,7 @@ public final class Recovery {
             return found;
         }
         try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.filter(f -> f.toString().endsWith(ENDING)).toList()) {
+            for (Path file : files.filter(f -> f.toString().endsWith(ending)).toList()) {
                 Properties values = values(file);
                 if (!file.equals(own) && !isRunning(file, values)) {
                     lost(file, values).ifPresent(found::add);
@@ -115,10 +139,10 @@ public final class Recovery {
     }
 
     /** Whether the window that keeps its work there still runs. A number of a process is given again, say after the machine was started anew. */
-    private static boolean isRunning(Path file, Properties values) {
+    private boolean isRunning(Path file, Properties values) {
         String name = file.getFileName().toString();
         try {
-            long pid = Long.parseLong(name.substring(0, name.length() - ENDING.length()));
+            long pid = Long.parseLong(name.substring(0, name.length() - ending.length()));
             Optional<ProcessHandle> process = ProcessHandle.of(pid).filter(ProcessHandle::isAlive);
             String started = values.getProperty("started");
             return process.isPresent()

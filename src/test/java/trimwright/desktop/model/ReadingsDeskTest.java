@@ -51,7 +51,7 @@ class ReadingsDeskTest {
     void open() throws IOException {
         Path file = Files.writeString(folder.resolve("box.boat.json"), BOX);
         desk = new Desk(Runnable::run, Runnable::run, new Recovery(folder.resolve("kept")));
-        readings = new ReadingsDesk(desk);
+        readings = new ReadingsDesk(desk, Recovery.ofReadings(folder.resolve("kept")));
         tests = new PoolTestDesk(desk, readings, Runnable::run, Runnable::run);
         timeline = new Timeline(desk, readings);
         desk.open(file, false, () -> {});
@@ -247,5 +247,24 @@ class ReadingsDeskTest {
                 "dived 2",
                 Preset.DIVED.reading(boat(), readings.readings().get().test()).id());
         assertFalse(Preset.HANGING.isFor(boat().withParts(List.of(boat().parts().get(0)))));
+    }
+
+    /** A process id that no process can have stands for a window that crashed. */
+    @Test
+    void readingsOutliveACrash() throws IOException {
+        long nobody = 1L << 40;
+        Path kept = folder.resolve("other");
+        ReadingsDesk crashed = new ReadingsDesk(desk, Recovery.ofReadings(kept, nobody));
+        crashed.add(Preset.LINE.reading(boat(), crashed.readings().get().test()));
+        String text = crashed.readings().get().text();
+        assertEquals(List.of(), new Recovery(kept).lost(), "they are no boat");
+        Recovery.Lost lost = Recovery.ofReadings(kept).lost().get(0);
+        assertEquals(folder.resolve("box.boat.json"), lost.boatFile());
+        assertEquals(Optional.empty(), readings.takeRecovered(lost.text()));
+        assertEquals(text, text());
+        assertTrue(readings.unsaved().get());
+        timeline.undo();
+        assertFalse(readings.unsaved().get());
+        assertEquals(List.of(), Recovery.ofReadings(folder.resolve("kept")).lost());
     }
 }
