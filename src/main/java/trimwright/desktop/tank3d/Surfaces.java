@@ -13,8 +13,8 @@ final class Surfaces {
 
     /** Above this many triangles a coarser mesh is shown: a frame would take longer than the eye forgives. */
     static final int MOST_AT_REST = 300_000;
-    /** The same for what moves: some 25 ms a frame on a software renderer. */
-    static final int MOST_MOVING = 30_000;
+    /** The same for what moves, where a software renderer must keep up with the hand; a hull of glass is drawn twice. */
+    static final int MOST_MOVING = 15_000;
 
     private Surfaces() {}
 
