@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.logging.Level;
@@ -58,7 +59,12 @@ final class Files {
 
     /** Opens a boat file without asking for unsaved work. */
     void open(Path file, boolean sample) {
-        desk.open(file, sample, () -> {
+        open(() -> BoatFile.read(file), file, sample);
+    }
+
+    /** The same with a boat that is being read already. */
+    void open(Callable<LoadedBoat> read, Path file, boolean sample) {
+        desk.open(read, sample, () -> {
             if (!sample) {
                 settings.opened(file);
             }

@@ -1,9 +1,7 @@
 package trimwright.desktop;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -17,8 +15,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.input.DragEvent;
-import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -131,8 +127,7 @@ final class MainWindow {
         jobScroll.getStyleClass().addAll("plain-scroll", "job-pane");
         Scene scene = new Scene(root, WIDTH, HEIGHT);
         scene.getStylesheets().add(MainWindow.class.getResource("window.css").toExternalForm());
-        scene.setOnDragOver(MainWindow::dragOver);
-        scene.setOnDragDropped(this::dropped);
+        Drops.install(scene, files::openAsking);
         Keys.install(scene, desk, this, poolPane, pool, parts);
         choose(Job.LOAD);
         restyle();
@@ -360,23 +355,6 @@ final class MainWindow {
         LOG.log(Level.SEVERE, "unexpected", e);
         Problem problem = Problem.of("Something went wrong inside the program", e);
         dialogs.problem(problem);
-    }
-
-    private static void dragOver(DragEvent e) {
-        if (e.getDragboard().hasFiles()) {
-            e.acceptTransferModes(TransferMode.COPY);
-        }
-        e.consume();
-    }
-
-    private void dropped(DragEvent e) {
-        List<File> dropped = e.getDragboard().getFiles();
-        e.setDropCompleted(!dropped.isEmpty());
-        e.consume();
-        if (!dropped.isEmpty()) {
-            Path file = dropped.get(0).toPath();
-            Platform.runLater(() -> files.openAsking(file));
-        }
     }
 
     /** Whether the boat can be drawn in 3D; the property {@code trimwright.flat} says that she shall not be. */

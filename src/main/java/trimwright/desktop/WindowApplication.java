@@ -2,6 +2,7 @@ package trimwright.desktop;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.logging.Level;
@@ -19,6 +20,7 @@ public final class WindowApplication extends Application {
     private static final Logger LOG = Logger.getLogger(WindowApplication.class.getName());
     private static Path file;
     private static boolean isSample;
+    private static Optional<Ahead> ahead = Optional.empty();
 
     private final ExecutorService workers = Executors.newCachedThreadPool(work -> {
         Thread thread = new Thread(work, "trimwright-work");
@@ -37,6 +39,7 @@ public final class WindowApplication extends Application {
     /** Says what the next window opens. */
     static void opening(Path toOpen, boolean sample) {
         file = toOpen;
+        ahead = Files.isBoat(toOpen) ? Optional.of(Ahead.read(toOpen)) : Optional.empty();
         isSample = sample;
     }
 
@@ -49,7 +52,8 @@ public final class WindowApplication extends Application {
         window = new MainWindow(stage, desk, settings, workers);
         Thread.currentThread().setUncaughtExceptionHandler((thread, e) -> window.unexpected(e));
         window.show();
-        window.open(file, isSample);
+        ahead.ifPresentOrElse(boat -> window.files().open(boat, file, isSample), () -> window.open(file, isSample));
+        ahead = Optional.empty();
         try {
             recovery.lost().forEach(window::offerLost);
             Recovery.ofReadings(settings.folder())

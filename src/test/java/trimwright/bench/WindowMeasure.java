@@ -78,12 +78,12 @@ public final class WindowMeasure {
         Platform.runLater(() -> new AnimationTimer() {
             @Override
             public void handle(long nanos) {
-                seen.countDown();
-                if (seen.getCount() == 0) {
+                if (seen.getCount() == 1) {
                     FIRST_FRAME_MS.set(now());
                     FIRST_FRAME_CPU_MS.set(cpuNs() / 1_000_000);
                     stop();
                 }
+                seen.countDown();
             }
         }.start());
         seen.await();

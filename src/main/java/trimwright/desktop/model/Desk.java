@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -76,9 +77,14 @@ public final class Desk {
 
     /** Opens a boat file; the boat at hand stays until the other is there. */
     public void open(Path file, boolean isSample, Runnable then) {
+        open(() -> BoatFile.read(file), isSample, then);
+    }
+
+    /** Opens a boat as soon as she is read. */
+    public void open(Callable<LoadedBoat> read, boolean isSample, Runnable then) {
         answers.setBusy(true);
         reading.ask(
-                () -> BoatFile.read(file),
+                read,
                 loaded -> {
                     take(loaded, isSample);
                     then.run();
@@ -147,27 +153,14 @@ public final class Desk {
         }
     }
 
-    /** Holds a part where it is, against a slip of the hand, or no longer. Numbers can still be typed. */
-    public void lock(String id, boolean locks) {
-        if (locks) {
-            locked.add(id);
-        } else {
-            locked.remove(id);
-        }
-    }
-
-    public boolean isLocked(String id) {
-        return locked.contains(id);
-    }
-
-    /** The parts that are held where they are. */
+    /** Ids of parts that are held where they are, against a slip of the hand; their numbers can still be typed. */
     public ObservableSet<String> locked() {
-        return FXCollections.unmodifiableObservableSet(locked);
+        return locked;
     }
 
     /** Moves a part a little; nudges that follow each other quickly are one step. */
     public Optional<String> nudge(String id, Vector3D byMm) {
-        if (isLocked(id)) {
+        if (locked.contains(id)) {
             return Optional.of(id + " is locked.");
         }
         if (busy().get()) {

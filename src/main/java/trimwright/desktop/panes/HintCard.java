@@ -71,7 +71,6 @@ final class HintCard extends VBox {
             case POOL_TEST ->
                 "Add what you read: the state she was in, and the numbers you saw. What they say changes nothing until you"
                         + " take it over.";
-            default -> "";
         };
     }
 }

@@ -137,10 +137,18 @@ final class PartForm extends VBox {
                     on -> edited(on ? "loosen " : "fix ", p -> Edits.fixed(p, !on)));
         }
         if (!part.isHull()) {
-            tick(row, "Locked: no slip of the hand moves it", desk.isLocked(part.id()), on -> {
-                desk.lock(part.id(), on);
+            tick(row, "Locked: no slip of the hand moves it", desk.locked().contains(part.id()), on -> {
+                lock(part.id(), on);
                 return Optional.empty();
             });
+        }
+    }
+
+    private void lock(String id, boolean on) {
+        if (on) {
+            desk.locked().add(id);
+        } else {
+            desk.locked().remove(id);
         }
     }
 

@@ -115,7 +115,7 @@ public final class PartsPane extends VBox {
 
     /** Takes the picked part out. */
     public void delete() {
-        if (desk.isLocked(desk.selected().get())) {
+        if (desk.locked().contains(desk.selected().get())) {
             form.complain(desk.selected().get() + " is locked.");
             return;
         }
@@ -209,7 +209,7 @@ public final class PartsPane extends VBox {
                     desk.misfits().get().stream().anyMatch(m -> m.parts().contains(part.id()));
             warning.setVisible(misfit);
             warning.setManaged(misfit);
-            lock.setVisible(desk.isLocked(part.id()));
+            lock.setVisible(desk.locked().contains(part.id()));
             lock.setManaged(lock.isVisible());
             name.setText(part.id() + (part.mirror() ? "  (pair)" : ""));
             double grams = massById.getOrDefault(part.id(), 0.0);

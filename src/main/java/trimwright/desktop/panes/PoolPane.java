@@ -98,7 +98,8 @@ public final class PoolPane extends StackPane {
         @Override
         public boolean mayDrag(String id) {
             return desk.selectedPart()
-                    .filter(p -> p.id().equals(id) && !p.isHull() && !desk.isLocked(id))
+                    .filter(p ->
+                            p.id().equals(id) && !p.isHull() && !desk.locked().contains(id))
                     .isPresent();
         }
 
@@ -238,7 +239,7 @@ public final class PoolPane extends StackPane {
     }
 
     private String picked(String id) {
-        return desk.isLocked(id)
+        return desk.locked().contains(id)
                 ? id + " is picked, and locked: its numbers can be typed"
                 : desk.selectedPart().filter(Part::isHull).isPresent()
                         ? id + " is picked; the hull stays where it is"

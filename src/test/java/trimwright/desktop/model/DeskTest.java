@@ -235,11 +235,11 @@ class DeskTest {
 
     @Test
     void aLockedPartIsNotNudgedButCanBeTyped() {
-        desk.lock("lead", true);
+        desk.locked().add("lead");
         assertTrue(desk.nudge("lead", new Vector3D(1, 0, 0)).orElseThrow().contains("locked"));
         assertEquals(200, lead().givenCentreMm().orElseThrow().getX(), 0);
         assertEquals(Optional.empty(), desk.edit("type", b -> Edits.moved(b, "lead", new Vector3D(5, 0, 0))));
-        desk.lock("lead", false);
+        desk.locked().remove("lead");
         assertEquals(Optional.empty(), desk.nudge("lead", new Vector3D(1, 0, 0)));
         assertEquals(206, lead().givenCentreMm().orElseThrow().getX(), 0);
     }
