@@ -74,6 +74,10 @@ final class MisfitMarks {
     private void add(String brief, MisfitRoom room, Vector3D middle, double lengthMm) {
         Node anchor = anchor(room.middleMm().subtract(middle), LEAST_SHARE * lengthMm);
         bodies.getChildren().add(anchor);
+        Bounds all = room.slices().stream()
+                .flatMap(List::stream)
+                .reduce(Bounds::union)
+                .orElse(null);
         int stripe = Math.max(1, room.slices().size() / STRIPES);
         for (int tone = 0; tone < 2; tone++) {
             List<Bounds> boxes = new ArrayList<>();
@@ -83,7 +87,7 @@ final class MisfitMarks {
                 }
             }
             if (!boxes.isEmpty()) {
-                MeshView view = new MeshView(mesh(boxes, middle));
+                MeshView view = new MeshView(mesh(boxes, all, middle));
                 view.setCullFace(CullFace.BACK);
                 view.setMaterial(Paints.glowing(tone == 0 ? Paints.MISFIT : Color.WHITE));
                 bodies.getChildren().add(view);
@@ -103,7 +107,8 @@ final class MisfitMarks {
         return body.node();
     }
 
-    private static TriangleMesh mesh(List<Bounds> boxes, Vector3D middle) {
+    /** Walls between the stripes are left out: nothing hides them, and they would cover the other tone. */
+    private static TriangleMesh mesh(List<Bounds> boxes, Bounds all, Vector3D middle) {
         float[] points = new float[boxes.size() * 24];
         int[] faces = new int[boxes.size() * 72];
         int p = 0;
@@ -116,6 +121,9 @@ final class MisfitMarks {
                 points[p++] = (float) (((corner & 1) == 0 ? b.minZ() : b.maxZ()) - middle.getZ());
             }
             for (int[] q : QUADS) {
+                if (q == QUADS[0] && b.minX() > all.minX() || q == QUADS[1] && b.maxX() < all.maxX()) {
+                    continue;
+                }
                 for (int k : new int[] {0, 1, 2, 0, 2, 3}) {
                     faces[f] = first + q[k];
                     f += 2;
@@ -125,7 +133,7 @@ final class MisfitMarks {
         TriangleMesh mesh = new TriangleMesh();
         mesh.getPoints().setAll(points);
         mesh.getTexCoords().setAll(0, 0);
-        mesh.getFaces().setAll(faces);
+        mesh.getFaces().setAll(faces, 0, f);
         return mesh;
     }
 
