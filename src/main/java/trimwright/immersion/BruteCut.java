@@ -46,10 +46,11 @@ public final class BruteCut {
             double cx = xyz[c];
             double cy = xyz[c + 1];
             double cz = xyz[c + 2];
-            double da = nx * ax + ny * ay + nz * az - h;
-            double db = nx * bx + ny * by + nz * bz - h;
-            double dc = nx * cx + ny * cy + nz * cz - h;
-            if (da >= 0 && db >= 0 && dc >= 0) {
+            // Adding 0 leaves no -0.
+            double da = nx * ax + ny * ay + nz * az - h + 0.0;
+            double db = nx * bx + ny * by + nz * bz - h + 0.0;
+            double dc = nx * cx + ny * cy + nz * cz - h + 0.0;
+            if (!TriangleCut.anyBelow(da, db, dc)) {
                 continue;
             }
             ax -= rx;
@@ -61,7 +62,7 @@ public final class BruteCut {
             cx -= rx;
             cy -= ry;
             cz -= rz;
-            if (da < 0 && db < 0 && dc < 0) {
+            if (TriangleCut.allBelow(da, db, dc)) {
                 // As TriangleCut.whole, with the sums in registers: this is where the time goes.
                 double six = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
                 volume += six;

@@ -134,15 +134,13 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
                 double cw = height(c);
                 int face = 4 * t;
                 double rise = -thickness * (nx * faces[face] + ny * faces[face + 1] + nz * faces[face + 2]);
-                // How much lower and higher the inner face lies, and how it stands to the plane: all from signs, since
-                // no guess of a
-                // processor at which way these comparisons go is right often enough.
+                // How much lower and higher than the outer face the inner one lies.
                 double lower = 0.5 * (rise - Math.abs(rise));
                 double higher = 0.5 * (rise + Math.abs(rise));
-                if (!anyBelow(aw + lower, bw + lower, cw + lower)) {
+                if (!TriangleCut.anyBelow(aw + lower, bw + lower, cw + lower)) {
                     continue;
                 }
-                if (allBelow(aw + higher, bw + higher, cw + higher)) {
+                if (TriangleCut.allBelow(aw + higher, bw + higher, cw + higher)) {
                     wholePrism(a, b, c, face);
                 } else if (faces[face + 3] > 0) {
                     prisms.begin(faces[face], faces[face + 1], faces[face + 2], faces[face + 3]);
@@ -150,8 +148,8 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
                     prisms.corner(3, ahead(b), port(b), bw);
                     prisms.corner(6, ahead(c), port(c), cw);
                     boolean isBetweenFaces = rise < 0
-                            ? !anyBelow(aw, bw, cw) && allBelow(aw + rise, bw + rise, cw + rise)
-                            : allBelow(aw, bw, cw) && !anyBelow(aw + rise, bw + rise, cw + rise);
+                            ? !TriangleCut.anyBelow(aw, bw, cw) && TriangleCut.allBelow(aw + rise, bw + rise, cw + rise)
+                            : TriangleCut.allBelow(aw, bw, cw) && !TriangleCut.anyBelow(aw + rise, bw + rise, cw + rise);
                     if (isBetweenFaces) {
                         prisms.crossedTriangle();
                     } else {
@@ -159,15 +157,6 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
                     }
                 }
             }
-        }
-
-        /** Whether any is negative; none may be -0. */
-        private static boolean anyBelow(double a, double b, double c) {
-            return (Double.doubleToRawLongBits(a) | Double.doubleToRawLongBits(b) | Double.doubleToRawLongBits(c)) < 0;
-        }
-
-        private static boolean allBelow(double a, double b, double c) {
-            return (Double.doubleToRawLongBits(a) & Double.doubleToRawLongBits(b) & Double.doubleToRawLongBits(c)) < 0;
         }
 
         private void wholePrism(int a, int b, int c, int face) {

@@ -145,7 +145,7 @@ public record MeshSolid(MeshTree tree) implements Displacer {
                 double da = height(a);
                 double db = height(b);
                 double dc = height(c);
-                if (da >= 0 && db >= 0 && dc >= 0) {
+                if (!TriangleCut.anyBelow(da, db, dc)) {
                     continue;
                 }
                 TriangleCut.any(

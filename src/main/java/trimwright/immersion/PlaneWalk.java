@@ -122,7 +122,7 @@ abstract class PlaneWalk {
         double[] xyz = tree.xyz;
         leafBegin = tree.verticesFrom(firstTriangle);
         int count = tree.verticesFrom(endTriangle) - leafBegin;
-        // Adding 0 leaves no -0, so that the sign alone says what is below.
+        // Adding 0 leaves no -0.
         for (int i = 0; i < count; i += 3) {
             int v = leafBegin + i;
             heights[i] = nx * xyz[v] + ny * xyz[v + 1] + nz * xyz[v + 2] - h + 0.0;

@@ -22,6 +22,19 @@ final class TriangleCut {
         return ROUNDING * (away + b.diagonal());
     }
 
+    /**
+     * Whether any of three heights is negative; none may be -0. Their signs are read as bits: a processor that has to guess at each
+     * comparison is wrong too often near the plane, and that is dearer than the rest.
+     */
+    static boolean anyBelow(double a, double b, double c) {
+        return (Double.doubleToRawLongBits(a) | Double.doubleToRawLongBits(b) | Double.doubleToRawLongBits(c)) < 0;
+    }
+
+    /** Whether all of three heights are negative; none may be -0. */
+    static boolean allBelow(double a, double b, double c) {
+        return (Double.doubleToRawLongBits(a) & Double.doubleToRawLongBits(b) & Double.doubleToRawLongBits(c)) < 0;
+    }
+
     /** Adds a triangle that is wholly below. */
     static void whole(
             Immersion s,
