@@ -149,7 +149,8 @@ public record MeshSkin(MeshTree tree, double thicknessMm) implements Displacer {
                     prisms.corner(6, ahead(c), port(c), cw);
                     boolean isBetweenFaces = rise < 0
                             ? !TriangleCut.anyBelow(aw, bw, cw) && TriangleCut.allBelow(aw + rise, bw + rise, cw + rise)
-                            : TriangleCut.allBelow(aw, bw, cw) && !TriangleCut.anyBelow(aw + rise, bw + rise, cw + rise);
+                            : TriangleCut.allBelow(aw, bw, cw)
+                                    && !TriangleCut.anyBelow(aw + rise, bw + rise, cw + rise);
                     if (isBetweenFaces) {
                         prisms.crossedTriangle();
                     } else {

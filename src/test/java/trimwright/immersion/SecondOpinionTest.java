@@ -4,11 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
-import org.apache.commons.geometry.euclidean.threed.Planes;
 import org.apache.commons.geometry.euclidean.threed.RegionBSPTree3D;
-import org.apache.commons.geometry.euclidean.threed.mesh.SimpleTriangleMesh;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
-import org.apache.commons.numbers.core.Precision;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import trimwright.TestMeshes;
@@ -20,15 +17,13 @@ import trimwright.mesh.TriangleMesh;
  */
 class SecondOpinionTest {
 
-    private static final Precision.DoubleEquivalence PRECISION = Precision.doubleEquivalenceOfEpsilon(1e-9);
-
     @ParameterizedTest
     @CsvSource({"1,1,0", "2,1,0", "3,1,0.6", "4,1,0.6", "5,0,0.8", "6,1,0.4", "7,0,0"})
     void sameVolumeAndCentroid(int seed, int divisions, double roughness) {
         Random random = new Random(seed);
         TriangleMesh mesh = TestMeshes.random(random, divisions, roughness);
         MeshSolid body = MeshSolid.of(mesh);
-        RegionBSPTree3D region = region(mesh);
+        RegionBSPTree3D region = SecondOpinion.region(mesh);
         double size = mesh.bounds().diagonal();
         assertEquals(region.getSize(), body.volumeMm3(), 1e-9 * size * size * size);
         int cuts = 0;
@@ -36,9 +31,7 @@ class SecondOpinionTest {
             Vector3D up = TestMeshes.direction(random);
             WaterPlane plane = WaterPlane.of(up, 60 * (2 * random.nextDouble() - 1));
             Immersion ours = Cuts.below(plane, body);
-            RegionBSPTree3D theirs = region.split(Planes.fromPointAndNormal(
-                            theirs(up.scalarMultiply(plane.heightMm())), theirs(up), PRECISION))
-                    .getMinus();
+            RegionBSPTree3D theirs = SecondOpinion.below(region, plane);
             double volume = theirs == null ? 0 : theirs.getSize();
             assertEquals(volume, ours.volumeMm3(), 1e-9 * size * size * size);
             if (volume > 1e-3 * body.volumeMm3()) {
@@ -48,20 +41,5 @@ class SecondOpinionTest {
             }
         }
         assertTrue(cuts >= 5, "too few cuts compared: " + cuts);
-    }
-
-    private static RegionBSPTree3D region(TriangleMesh mesh) {
-        SimpleTriangleMesh.Builder builder = SimpleTriangleMesh.builder(PRECISION);
-        for (int v = 0; v < mesh.vertexCount(); v++) {
-            builder.addVertex(theirs(TestMeshes.vertex(mesh, v)));
-        }
-        for (int t = 0; t < mesh.triangleCount(); t++) {
-            builder.addFace(mesh.corners()[3 * t], mesh.corners()[3 * t + 1], mesh.corners()[3 * t + 2]);
-        }
-        return builder.build().toTree();
-    }
-
-    private static org.apache.commons.geometry.euclidean.threed.Vector3D theirs(Vector3D p) {
-        return org.apache.commons.geometry.euclidean.threed.Vector3D.of(p.getX(), p.getY(), p.getZ());
     }
 }
