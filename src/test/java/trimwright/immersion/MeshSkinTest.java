@@ -136,6 +136,38 @@ class MeshSkinTest {
         }
     }
 
+    /**
+     * The same on the slant and far from the reference: whole numbers keep every triangle's normal the same to the last bit, and the shell is thicker than
+     * the boxes of the lowest nodes are high.
+     */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aFlatSideIsTakenAsAWhole(boolean facesUp) {
+        Vector3D along = new Vector3D(4, 1, 3);
+        Vector3D across = new Vector3D(-1, 5, 2);
+        TriangleMesh level = deck(40, facesUp);
+        TriangleMesh slanted = TestMeshes.mapped(
+                level,
+                p -> new Vector3D(Math.rint(p.getX() / 5), along, Math.rint(p.getY() / 2), across)
+                        .add(new Vector3D(300, -70, 20)));
+        double t = 60;
+        Vector3D normal = along.crossProduct(across).normalize();
+        Vector3D middle = new Vector3D(20, along, 20, across)
+                .add(new Vector3D(300, -70, 20))
+                .subtract(normal.scalarMultiply(facesUp ? 0.5 * t : -0.5 * t));
+        MeshSkin skin = new MeshSkin(MeshTree.of(slanted), t);
+        for (Vector3D tilt :
+                List.of(Vector3D.ZERO, new Vector3D(0.004, -0.003, 0.002), new Vector3D(-0.002, 0.003, 0.004))) {
+            WaterPlane plane = WaterPlane.of(normal.add(tilt), 0);
+            plane = plane.at(plane.up().dotProduct(middle) + 0.1);
+            Immersion whole = Immersion.below(plane, new Vector3D(40, 25, -60)).add(skin);
+            Immersion brute = whole.emptied();
+            BruteCut.addBelow(brute, Prisms.of(slanted, t));
+            Cuts.assertSame(brute, whole, 500, 1e-11);
+            assertEquals(skin.volumeMm3() / t, whole.waterplaneMm2(), 1e-3 * whole.waterplaneMm2());
+        }
+    }
+
     private static TriangleMesh deck(int cells, boolean facesUp) {
         double[] xyz = new double[3 * (cells + 1) * (cells + 1)];
         int[] corners = new int[6 * cells * cells];
