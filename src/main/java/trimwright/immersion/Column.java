@@ -73,10 +73,18 @@ public final class Column {
 
     /** Twice the area of (a, b, point), the same bits but for the sign when the edge is named the other way round. */
     private static double side(double[] p, int a, int b, double x, double y) {
-        if (a < b) {
-            return edge(p, a, b, x, y);
+        return isBefore(p, a, b) ? edge(p, a, b, x, y) : -edge(p, b, a, x, y);
+    }
+
+    /** By place, since each leaf of the tree has vertices of its own. */
+    private static boolean isBefore(double[] p, int a, int b) {
+        if (p[a] != p[b]) {
+            return p[a] < p[b];
         }
-        return -edge(p, b, a, x, y);
+        if (p[a + 1] != p[b + 1]) {
+            return p[a + 1] < p[b + 1];
+        }
+        return p[a + 2] < p[b + 2];
     }
 
     private static double edge(double[] p, int a, int b, double x, double y) {
