@@ -42,7 +42,8 @@ final class PoolJson {
                                 .count("readings", i.readings())
                                 .number("gmMm", i.gmMm())
                                 .number("gmErrorMm", i.gmErrorMm())
-                                .number("kgMm", i.kgMm())));
+                                .number("kgMm", i.kgMm())
+                                .number("kgErrorMm", i.kgErrorMm())));
         json.list(
                 "next",
                 estimate.next().stream()

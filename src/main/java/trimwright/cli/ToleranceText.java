@@ -87,7 +87,10 @@ final class ToleranceText {
                                 .number("addG", i.addG())
                                 .number("takeG", i.takeG())
                                 .number("alongGmm", i.alongGmm())
-                                .number("acrossGmm", i.acrossGmm())));
+                                .number("acrossGmm", i.acrossGmm())
+                                .number("aboutXMm", i.aboutXMm())
+                                .number("reachAlongMm", i.reachAlongMm())
+                                .number("reachAcrossMm", i.reachAcrossMm())));
         return json;
     }
 }

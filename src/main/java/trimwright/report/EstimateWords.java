@@ -68,7 +68,7 @@ public final class EstimateWords {
     public static String of(Inclining inclining, Measure measure) {
         return inclining.readings() + " lists under weights moved across give by themselves GM "
                 + plusMinus(Figure.GM, inclining.gmMm(), inclining.gmErrorMm(), measure) + ", and G at "
-                + measure.length(inclining.kgMm()) + " above z = 0.";
+                + plusMinus(Figure.G_UP, inclining.kgMm(), inclining.kgErrorMm(), measure) + " above z = 0.";
     }
 
     /** A figure and its standard deviation, as in "2762.1 ± 2.4 g". */

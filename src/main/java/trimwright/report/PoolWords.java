@@ -80,7 +80,18 @@ public final class PoolWords {
         return "To bring 19 of 20 such boats onto the line, " + lead + take + "; and room to shift it by up to "
                 + measure.moment(inHand.alongGmm()) + " along and " + measure.moment(inHand.acrossGmm())
                 + " across, as " + measure.mass(weightG, 0) + " moved " + way(inHand.alongGmm() / weightG, measure)
-                + " along and " + way(inHand.acrossGmm() / weightG, measure) + " across.";
+                + " along and " + way(inHand.acrossGmm() / weightG, measure) + " across." + where(inHand, measure);
+    }
+
+    private static String where(InHand inHand, Measure measure) {
+        if (inHand.reachAlongMm().isEmpty()) {
+            return "";
+        }
+        double along = inHand.reachAlongMm().get();
+        return " The " + measure.mass(inHand.adjustableG(), 0) + " suffice for that where they can lie anywhere from x "
+                + measure.lengthNumber(inHand.aboutXMm() - along, 0) + " to x "
+                + way(inHand.aboutXMm() + along, measure) + " and up to "
+                + way(inHand.reachAcrossMm().get(), measure) + " to either side; less far apart takes more.";
     }
 
     private static String way(double mm, Measure measure) {

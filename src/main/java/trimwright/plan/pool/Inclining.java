@@ -25,6 +25,11 @@ import trimwright.statics.Flotation;
  */
 public record Inclining(int readings, double gmMm, double gmErrorMm, double kgMm) {
 
+    /** Standard deviation of KG: that of GM, since the height of M follows from the shape, which is taken as it is. */
+    public double kgErrorMm() {
+        return gmErrorMm;
+    }
+
     /** A line through fewer points has no scatter to tell its error from. */
     private static final int FEWEST = 3;
 

@@ -76,8 +76,25 @@ public record Tolerance(
      * @param takeG mass that 19 of 20 boats need to lose at most; negative where they need more
      * @param alongGmm moment along that they need at most, either way
      * @param acrossGmm the same across
+     * @param aboutXMm where along the boat it does nothing but its weight: the centre of buoyancy on the line
      */
-    public record InHand(double addG, double takeG, double alongGmm, double acrossGmm) {}
+    public record InHand(double addG, double takeG, double alongGmm, double acrossGmm, double aboutXMm) {
+
+        /** All lead that may have to be laid elsewhere, g; 0 where none has to come or go. */
+        public double adjustableG() {
+            return Math.max(0, addG) + Math.max(0, takeG);
+        }
+
+        /** How far ahead or aft of {@link #aboutXMm} that lead must be able to lie, mm; empty where there is none. */
+        public Optional<Double> reachAlongMm() {
+            return adjustableG() > 0 ? Optional.of(alongGmm / adjustableG()) : Optional.empty();
+        }
+
+        /** The same to either side. */
+        public Optional<Double> reachAcrossMm() {
+            return adjustableG() > 0 ? Optional.of(acrossGmm / adjustableG()) : Optional.empty();
+        }
+    }
 
     private record Draw(double[] figures, Optional<Vector3D> lacking) {}
 
@@ -131,7 +148,7 @@ public record Tolerance(
                 byFigure,
                 share(all, d -> Double.isNaN(d.figures()[Figure.LIST.ordinal()])),
                 causes(apart, unknowns),
-                inHand(all));
+                boat.paintedLine().flatMap(line -> inHand(all, empty.below(line.plane()))));
     }
 
     private static double[] errors(int count, long seed, int i) {
@@ -206,7 +223,7 @@ public record Tolerance(
         return causes;
     }
 
-    private static Optional<InHand> inHand(List<Draw> all) {
+    private static Optional<InHand> inHand(List<Draw> all, Immersion onTheLine) {
         List<Vector3D> lacking = all.stream().flatMap(d -> d.lacking().stream()).toList();
         if (lacking.isEmpty()) {
             return Optional.empty();
@@ -216,7 +233,8 @@ public record Tolerance(
                 percent(mass, HIGH_PERCENT),
                 -percent(mass, LOW_PERCENT),
                 percent(lacking.stream().mapToDouble(v -> Math.abs(v.getY())).toArray(), HIGH_PERCENT),
-                percent(lacking.stream().mapToDouble(v -> Math.abs(v.getZ())).toArray(), HIGH_PERCENT)));
+                percent(lacking.stream().mapToDouble(v -> Math.abs(v.getZ())).toArray(), HIGH_PERCENT),
+                onTheLine.centroidMm().getX()));
     }
 
     private static double percent(double[] values, double percent) {

@@ -169,6 +169,43 @@ class PoolEstimateTest {
         assertTrue(Inclining.of(boat, readings.subList(0, 2)).isEmpty());
     }
 
+    /** Slope and standard error of a straight line through four points as any textbook has them: se² = Σ r² ∕ (n − 2) ∕ Σ (x − x̄)². */
+    @Test
+    void incliningTellsHowSureItIs() {
+        Boat boat = PoolBoats.boat();
+        double[] ways = {0, 10, 20, -20};
+        double[] listsDeg = {0.1, 0.6, 1.2, -1.1};
+        List<Reading> readings = new ArrayList<>();
+        double meanX = 0;
+        double meanY = 0;
+        for (int i = 0; i < ways.length; i++) {
+            readings.add(PoolBoats.reading(
+                    "way " + ways[i],
+                    0,
+                    List.of(),
+                    List.of(new WeightMoved(20, new Vector3D(0, -ways[i], 0))),
+                    PoolBoats.of(Quantity.LIST, listsDeg[i])));
+            meanX += Math.tan(Math.toRadians(listsDeg[i])) / 4;
+            meanY += 20 * ways[i] / 4;
+        }
+        double sxx = 0;
+        double sxy = 0;
+        double syy = 0;
+        for (int i = 0; i < ways.length; i++) {
+            double dx = Math.tan(Math.toRadians(listsDeg[i])) - meanX;
+            double dy = 20 * ways[i] - meanY;
+            sxx += dx * dx;
+            sxy += dx * dy;
+            syy += dy * dy;
+        }
+        double error = Math.sqrt((syy - sxy * sxy / sxx) / 2 / sxx);
+        double weight = Condition.of(boat).massG();
+        Inclining inclining = Inclining.of(boat, readings).orElseThrow();
+        assertEquals(sxy / sxx / weight, inclining.gmMm(), 1e-9);
+        assertEquals(error / weight, inclining.gmErrorMm(), 1e-9);
+        assertEquals(error / weight, inclining.kgErrorMm(), 1e-9);
+    }
+
     /** A list of 25 where 0.2° fits: the reading is named, and all together are told to contradict. */
     @Test
     void areadingInTheWrongUnitIsNamed() {

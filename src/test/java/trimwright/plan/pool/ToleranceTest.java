@@ -56,6 +56,17 @@ class ToleranceTest {
                 inHand.addG() + inHand.takeG(),
                 0.5,
                 "from the 5th to the 95th of a normal hundred");
+        // She lacks lead whatever the draw, so that none has to come out; all that displaces lies about x = 250.
+        assertTrue(inHand.takeG() < 0);
+        assertEquals(inHand.addG(), inHand.adjustableG());
+        assertEquals(250, inHand.aboutXMm(), 1e-9);
+        // All of it at the end of its reach turns her as much as is needed at most.
+        assertEquals(
+                inHand.alongGmm(), inHand.adjustableG() * inHand.reachAlongMm().orElseThrow(), 1e-9);
+        assertEquals(
+                inHand.acrossGmm(),
+                inHand.adjustableG() * inHand.reachAcrossMm().orElseThrow(),
+                1e-9);
     }
 
     private static double residual() {
