@@ -1,6 +1,8 @@
 package trimwright.desktop;
 
+import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
@@ -15,6 +17,12 @@ import trimwright.desktop.panes.Ui;
 final class Dialogs {
 
     private static final double WIDTH = 520;
+
+    /** The choice that changes nothing. */
+    static final ButtonType STAY = new ButtonType("Cancel", ButtonBar.ButtonData.CANCEL_CLOSE);
+
+    private static final ButtonType SAVE_OVER = new ButtonType("Save over it", ButtonBar.ButtonData.YES);
+    private static final ButtonType SAVE_ELSEWHERE = new ButtonType("Save elsewhere", ButtonBar.ButtonData.OTHER);
 
     private final Stage owner;
     private final Pane styled;
@@ -46,6 +54,26 @@ final class Dialogs {
         Alert alert = alert(Alert.AlertType.NONE, title, text);
         alert.getButtonTypes().setAll(choices);
         return alert.showAndWait();
+    }
+
+    /**
+     * Asks what to do with a file that another program has changed since it was read.
+     *
+     * @param saveOver saves over it; whether it was done
+     * @param saveElsewhere saves to another file; whether it was done
+     * @return whether anything was saved
+     */
+    boolean saveDespiteOthers(Path file, BooleanSupplier saveOver, BooleanSupplier saveElsewhere) {
+        Optional<ButtonType> answer = ask(
+                "Another program has changed this file",
+                file + " is no longer what was read here. Saving over it loses what the other program wrote.",
+                SAVE_ELSEWHERE,
+                SAVE_OVER,
+                STAY);
+        if (answer.filter(SAVE_ELSEWHERE::equals).isPresent()) {
+            return saveElsewhere.getAsBoolean();
+        }
+        return answer.filter(SAVE_OVER::equals).isPresent() && saveOver.getAsBoolean();
     }
 
     private Alert alert(Alert.AlertType type, String title, String text) {

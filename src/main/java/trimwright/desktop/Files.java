@@ -31,7 +31,6 @@ final class Files {
     private static final Logger LOG = Logger.getLogger(Files.class.getName());
     private static final ButtonType SAVE = new ButtonType("Save", ButtonData.YES);
     private static final ButtonType DISCARD = new ButtonType("Don't save", ButtonData.NO);
-    private static final ButtonType STAY = new ButtonType("Cancel", ButtonData.CANCEL_CLOSE);
     private static final String BOAT_ENDING = ".boat.json";
     private static final String PICTURE_ENDING = ".png";
 
@@ -124,21 +123,7 @@ final class Files {
             return saveAs();
         }
         if (desk.isChangedByOthers()) {
-            ButtonType over = new ButtonType("Save over it", ButtonData.YES);
-            ButtonType other = new ButtonType("Save elsewhere", ButtonData.OTHER);
-            Optional<ButtonType> answer = dialogs.ask(
-                    "Another program has changed this file",
-                    desk.path()
-                            + " is no longer what was read here. Saving over it loses what the other program wrote.",
-                    other,
-                    over,
-                    STAY);
-            if (answer.filter(other::equals).isPresent()) {
-                return saveAs();
-            }
-            if (answer.filter(over::equals).isEmpty()) {
-                return false;
-            }
+            return dialogs.saveDespiteOthers(desk.path(), () -> told(desk.save()), this::saveAs);
         }
         return told(desk.save());
     }
@@ -230,7 +215,7 @@ final class Files {
                         + desk.undoName().orElse("a new boat") + ".",
                 SAVE,
                 DISCARD,
-                STAY);
+                Dialogs.STAY);
         if (answer.filter(SAVE::equals).isPresent()) {
             return save();
         }

@@ -25,7 +25,6 @@ final class ReadingFiles implements ReadingsBox.Files {
     private static final String ENDING = ".pool.json";
     private static final ButtonType SAVE = new ButtonType("Save", ButtonData.YES);
     private static final ButtonType DISCARD = new ButtonType("Don't save", ButtonData.NO);
-    private static final ButtonType STAY = new ButtonType("Cancel", ButtonData.CANCEL_CLOSE);
 
     private final Stage stage;
     private final Desk desk;
@@ -70,20 +69,7 @@ final class ReadingFiles implements ReadingsBox.Files {
             return saveAs();
         }
         if (readings.isChangedByOthers()) {
-            ButtonType over = new ButtonType("Save over it", ButtonData.YES);
-            ButtonType other = new ButtonType("Save elsewhere", ButtonData.OTHER);
-            Optional<ButtonType> answer = dialogs.ask(
-                    "Another program has changed this file",
-                    file.get() + " is no longer what was read here. Saving over it loses what the other program wrote.",
-                    other,
-                    over,
-                    STAY);
-            if (answer.filter(other::equals).isPresent()) {
-                return saveAs();
-            }
-            if (answer.filter(over::equals).isEmpty()) {
-                return false;
-            }
+            return dialogs.saveDespiteOthers(file.get(), () -> told(readings.saveTo(file.get(), true)), this::saveAs);
         }
         return told(readings.saveTo(file.get(), true));
     }
@@ -122,7 +108,11 @@ final class ReadingFiles implements ReadingsBox.Files {
             return true;
         }
         Optional<ButtonType> answer = dialogs.ask(
-                "Save the readings?", "There are readings that no file has yet as they are.", SAVE, DISCARD, STAY);
+                "Save the readings?",
+                "There are readings that no file has yet as they are.",
+                SAVE,
+                DISCARD,
+                Dialogs.STAY);
         if (answer.filter(SAVE::equals).isPresent()) {
             return save();
         }

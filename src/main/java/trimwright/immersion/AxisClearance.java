@@ -109,6 +109,7 @@ public final class AxisClearance {
         }
     }
 
+    /** A bound of the distance; a box that reaches beyond the axis is no distance away from it, hence the zeros. */
     private double boxDistance(int at) {
         double[] n = tree.nodes;
         double farX = Math.max(from - n[at] - n[at + 3], n[at] - n[at + 3] - to) - thickness;
