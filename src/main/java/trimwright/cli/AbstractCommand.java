@@ -62,11 +62,12 @@ abstract class AbstractCommand implements Callable<Integer> {
 
     /** Declares an option with a value, {@code null} when it is not given. */
     final OptionSpec option(int order, String name, String label, Class<?> type, String description) {
-        return add(OptionSpec.builder(name)
+        OptionSpec.Builder built = OptionSpec.builder(name)
                 .order(order)
                 .paramLabel(label)
                 .type(type)
-                .description(description));
+                .description(description);
+        return add(type.equals(Path.class) ? built.converters(new FileName()) : built);
     }
 
     /** Declares an option with a number, {@code null} when it is not given. */
@@ -117,6 +118,7 @@ abstract class AbstractCommand implements Callable<Integer> {
         PositionalParamSpec built = PositionalParamSpec.builder()
                 .paramLabel(label)
                 .type(Path.class)
+                .converters(new FileName())
                 .required(true)
                 .description(description)
                 .build();

@@ -114,7 +114,7 @@ final class DiveCommand extends BoatCommand {
                             "--order takes ids of tanks with commas or plus signs between them, found '" + text + "'.");
                 }
                 if (!seen.add(id)) {
-                    throw misuse("--order fills the tank '" + id + "' twice.");
+                    throw misuse("--order fills the tank '" + id + "' twice. Name it once.");
                 }
                 ids.add(id);
             }

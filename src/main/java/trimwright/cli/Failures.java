@@ -1,10 +1,10 @@
 package trimwright.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.UnmatchedArgumentException;
 import trimwright.finding.Finding;
 import trimwright.finding.UnusableInputException;
 import trimwright.report.Wording;
@@ -18,16 +18,8 @@ final class Failures {
     static int misused(ParameterException e, String[] args) {
         CommandLine line = e.getCommandLine();
         PrintWriter err = line.getErr();
-        if (line.getParent() == null
-                && e instanceof UnmatchedArgumentException unmatched
-                && !unmatched.isUnknownOption()) {
-            err.println(
-                    "error: there is no command '" + unmatched.getUnmatched().get(0) + "'.");
-        } else {
-            err.println("error: " + e.getMessage());
-        }
-        UnmatchedArgumentException.printSuggestions(e, err);
-        err.println("Help: " + line.getCommandSpec().qualifiedName() + " --help");
+        err.println("error: " + Misuse.of(e));
+        err.println(Misuse.help(line));
         return ExitCode.UNUSABLE;
     }
 
@@ -54,6 +46,15 @@ final class Failures {
         long mebibytes = Runtime.getRuntime().maxMemory() >> 20;
         err.println("error: the memory that Java may use, " + mebibytes
                 + " MiB, is not enough. Give it more, as in java -Xmx4g -jar trimwright.jar ...");
+        return ExitCode.UNUSABLE;
+    }
+
+    /** The answer could not be printed. A reader that has seen enough and left, such as {@code head}, is told nothing. */
+    static int notTold(IOException e, PrintWriter err) {
+        if (!"Broken pipe".equals(e.getMessage())) {
+            err.println("error: the answer could not be printed: " + e.getMessage()
+                    + ". Make room where it goes, or print it elsewhere.");
+        }
         return ExitCode.UNUSABLE;
     }
 

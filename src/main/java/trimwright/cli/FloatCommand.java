@@ -73,7 +73,7 @@ final class FloatCommand extends BoatCommand {
         Double start = within(seed, -MOST_SEED, MOST_SEED, "");
         if (!isGiven(tolerance)) {
             if (many != null || start != null) {
-                throw misuse("--draws and --seed go with --tolerance.");
+                throw misuse("--draws and --seed go with --tolerance. Add that, or leave them out.");
             }
             return Optional.empty();
         }

@@ -70,11 +70,12 @@ final class InspectCommand extends AnsweringCommand {
         boolean isBoat = path.toString().toLowerCase(Locale.ROOT).endsWith(".json");
         for (OptionSpec option : List.of(build, unit, repair)) {
             if (isBoat && option.getValue() != null) {
-                throw misuse(option.longestName() + " is for a mesh; a boat file says it itself.");
+                throw misuse(option.longestName() + " is for a mesh; a boat file says it itself. Leave it out.");
             }
         }
         if (!isBoat && waterAndFills.areGiven()) {
-            throw misuse("--water and --fill are for a boat, and " + path + " is no boat file (*.json).");
+            throw misuse(
+                    "--water and --fill are for a boat, and " + path + " is no boat file (*.json). Leave them out.");
         }
         return isBoat ? ofBoat(path) : ofMesh(path);
     }

@@ -192,8 +192,9 @@ final class PlanOptions {
             return Optional.empty();
         }
         double[] range = range(told);
-        if (range == null) {
-            throw command.misuse("--residual takes LEAST..MOST in g, as in 20..40; found " + told + ".");
+        if (range == null || range[0] > range[1]) {
+            throw command.misuse(
+                    "--residual takes LEAST..MOST in g, the smaller first, as in 20..40; found " + told + ".");
         }
         return Optional.of(new Targets.Band(range[0], range[1]));
     }

@@ -85,7 +85,7 @@ final class PoolCommand extends BoatCommand {
         List<Reading> left =
                 test.readings().stream().filter(r -> !out.contains(r.id())).toList();
         if (left.isEmpty()) {
-            throw misuse("--without leaves no reading.");
+            throw misuse("--without leaves no reading. Leave at least one in.");
         }
         return new PoolTest(test.name(), test.date(), left);
     }

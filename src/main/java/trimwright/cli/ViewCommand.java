@@ -32,6 +32,7 @@ final class ViewCommand extends AbstractCommand {
         file = PositionalParamSpec.builder()
                 .paramLabel("FILE")
                 .type(Path.class)
+                .converters(new FileName())
                 .arity("0..1")
                 .description("A boat file, or the mesh of a hull. Without it, the sample boat.")
                 .build();

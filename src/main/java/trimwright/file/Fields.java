@@ -34,9 +34,7 @@ final class Fields {
         node.fieldNames().forEachRemaining(key -> {
             if (!known.contains(key)) {
                 String nearest = Nearest.to(key, known);
-                if (Nearest.isLikely(key, nearest)) {
-                    mistyped.add(nearest);
-                }
+                mistyped.add(nearest);
                 document.report(Code.UNKNOWN_KEY, at(key), "key", key, "nearest", nearest, "allowed", known);
             }
         });

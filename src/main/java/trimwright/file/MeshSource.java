@@ -193,12 +193,7 @@ final class MeshSource {
         List<String> neighbours = neighbours(path);
         String name = String.valueOf(path.getFileName());
         String nearest = Nearest.to(name, neighbours);
-        if (Nearest.isLikely(name, nearest)) {
-            part.reportAt(
-                    "mesh", Code.MESH_FILE_MISSING, "found", file, "lookedFor", path.toString(), "nearest", nearest);
-        } else {
-            part.reportAt("mesh", Code.MESH_FILE_MISSING, "found", file, "lookedFor", path.toString());
-        }
+        part.reportAt("mesh", Code.MESH_FILE_MISSING, "found", file, "lookedFor", path.toString(), "nearest", nearest);
     }
 
     private static List<String> neighbours(Path path) {

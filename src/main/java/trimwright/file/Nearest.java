@@ -4,12 +4,12 @@ import java.util.Collection;
 import java.util.Locale;
 
 /** Finds the known word that a mistyped one most likely stands for. */
-final class Nearest {
+public final class Nearest {
 
     private Nearest() {}
 
-    /** The known word with the fewest typing errors from {@code found}, the first of equals; empty when none is known. */
-    static String to(String found, Collection<String> known) {
+    /** The known word that {@code found} probably stands for: the one with the fewest typing errors, the first of equals; empty when it has too many. */
+    public static String to(String found, Collection<String> known) {
         String best = "";
         int fewest = Integer.MAX_VALUE;
         for (String word : known) {
@@ -19,12 +19,7 @@ final class Nearest {
                 best = word;
             }
         }
-        return best;
-    }
-
-    /** Whether so few typing errors lie between the two that the one probably stands for the other. */
-    static boolean isLikely(String found, String word) {
-        return errors(found, word) <= Math.max(1, found.length() / 3);
+        return fewest <= Math.max(1, found.length() / 3) ? best : "";
     }
 
     /** Typing errors between the two; an ending left off, such as the unit in {@code massG}, counts as one. */
@@ -38,21 +33,30 @@ final class Nearest {
         return Math.min(whole, 1 + distance(found, word.substring(0, found.length())));
     }
 
-    /** Edit distance (Levenshtein): letters to put in, take out or exchange. */
+    /** Edit distance (Damerau and Levenshtein, restricted): letters to put in, take out or exchange, and pairs that stand the wrong way. */
     private static int distance(String from, String to) {
         int[] row = new int[to.length() + 1];
-        for (int j = 0; j <= to.length(); j++) {
+        for (int j = 0; j < row.length; j++) {
             row[j] = j;
         }
+        int[] before = row;
         for (int i = 1; i <= from.length(); i++) {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= to.length(); j++) {
-                int exchanged = diagonal + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(exchanged, 1 + Math.min(row[j], row[j - 1]));
+            int[] next = new int[row.length];
+            next[0] = i;
+            for (int j = 1; j < next.length; j++) {
+                int exchanged = row[j - 1] + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
+                next[j] = Math.min(exchanged, 1 + Math.min(row[j], next[j - 1]));
+                if (isSwapped(from, i, to, j)) {
+                    next[j] = Math.min(next[j], before[j - 2] + 1);
+                }
             }
+            before = row;
+            row = next;
         }
         return row[to.length()];
+    }
+
+    private static boolean isSwapped(String from, int i, String to, int j) {
+        return i > 1 && j > 1 && from.charAt(i - 1) == to.charAt(j - 2) && from.charAt(i - 2) == to.charAt(j - 1);
     }
 }

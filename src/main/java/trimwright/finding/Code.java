@@ -239,7 +239,7 @@ public enum Code {
     VERSION_NEWER(Severity.ERROR),
     /** No version that ever was: {@code found}, {@code allowed} (list). */
     VERSION_UNKNOWN(Severity.ERROR),
-    /** {@code key}, {@code nearest} (the known key that looks most like it), {@code allowed} (list of keys). */
+    /** {@code key}, {@code nearest} (the known key that it probably stands for, if any), {@code allowed} (list of keys). */
     UNKNOWN_KEY(Severity.ERROR),
     /** {@code key}; {@code needsOneOf} (list of keys) where one of several would do. */
     KEY_MISSING(Severity.ERROR),
@@ -263,7 +263,7 @@ public enum Code {
      * allowed itself), {@code greatest}.
      */
     NUMBER_OUT_OF_RANGE(Severity.ERROR),
-    /** {@code key}, {@code found}, {@code nearest}, {@code allowed} (list of words). */
+    /** {@code key}, {@code found}, {@code nearest} (if any), {@code allowed} (list of words). */
     WORD_NOT_ALLOWED(Severity.ERROR),
     /** A text of no letters: {@code key}. */
     TEXT_EMPTY(Severity.ERROR),
@@ -283,7 +283,7 @@ public enum Code {
     BAR_ROUNDER_THAN_LONG(Severity.ERROR),
     /** A part without a mass or what it is computed from: {@code kind}, {@code needsOneOf} (list of keys). */
     MASS_MISSING(Severity.ERROR),
-    /** {@code found}, {@code nearest}, {@code allowed} (list of ids). */
+    /** {@code found}, {@code nearest} (if any), {@code allowed} (list of ids). */
     INSIDE_UNKNOWN(Severity.ERROR),
     /** A container that lets water in: {@code found}, its {@code kind}, {@code kinds} (list), {@code allowed} (list of ids). */
     INSIDE_NOT_WATERTIGHT(Severity.ERROR),
@@ -300,7 +300,7 @@ public enum Code {
     IMPORT_AXES_PARALLEL(Severity.ERROR),
     /** {@code found}, {@code rule} (what is allowed). */
     MESH_PATH_NOT_ALLOWED(Severity.ERROR),
-    /** {@code found}, {@code lookedFor} (path), {@code nearest} (a file there, where one has a similar name). */
+    /** {@code found}, {@code lookedFor} (path), {@code nearest} (a file there of such a name, if any). */
     MESH_FILE_MISSING(Severity.ERROR),
     /** Points that span no water plane: {@code found}. */
     PAINTED_LINE_NO_PLANE(Severity.ERROR),
@@ -370,7 +370,7 @@ public enum Code {
     WATER_NOT_UNDERSTOOD(Severity.ERROR),
     /** Not of the form ID=F: {@code found}. */
     FILL_NOT_UNDERSTOOD(Severity.ERROR),
-    /** No tank of that id: {@code found}, {@code nearest} (where there is a tank), {@code allowed} (list of ids). */
+    /** No tank of that id: {@code found}, {@code nearest} (one with such a name, if any), {@code allowed} (list of ids). */
     FILL_OF_NO_TANK(Severity.ERROR),
     /** {@code tank}, {@code found}, {@code least}, {@code greatest}. */
     FILL_OUT_OF_RANGE(Severity.ERROR),

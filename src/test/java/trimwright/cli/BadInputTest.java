@@ -180,7 +180,7 @@ class BadInputTest {
                 "hello|this is no JSON",
                 "{\"version\": 2, \"hulls\": []}|the file is of version 2",
                 "{\"version\": 1, \"parts\": []}|the boat has no parts",
-                "{\"version\": 1, \"parts\": [PART], \"watter\": 1}|/watter: there is no key \"watter\"; did you mean \"water\"?",
+                "{\"version\": 1, \"parts\": [PART], \"watter\": 1}|/watter: there is no key \"watter\". Did you mean \"water\"?",
                 "{\"version\": 1, \"parts\": {}}|/parts: found {}, of type object; array is allowed",
                 "{\"version\": 1, \"parts\": [{\"id\": \"a\", \"kind\": \"foam\", BOX, \"densityGPerCm3\": -0.03}]}"
                         + "|/parts/0/densityGPerCm3: \"densityGPerCm3\" is -0.03; allowed is",

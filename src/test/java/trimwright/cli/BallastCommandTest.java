@@ -270,7 +270,7 @@ class BallastCommandTest {
                 "--bg -1|--bg takes 0 to",
                 "--off-line 0|--off-line takes",
                 "--list x|--list",
-                "--residual 40..20|begins at 40",
+                "--residual 40..20|the smaller first, as in 20..40; found 40..20",
                 "--residual -5..5|which no boat can be held to",
                 "--residual 30|LEAST..MOST",
                 "--mass 100|--for stability",

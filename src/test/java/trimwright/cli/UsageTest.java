@@ -8,11 +8,10 @@ import java.io.StringWriter;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 
-/** What the program says of itself, and to those who mistype. */
+/** What the program says of itself. */
 class UsageTest {
 
     static Set<String> commands() {
@@ -37,24 +36,6 @@ class UsageTest {
         assertTrue(run.out().lines().allMatch(l -> l.length() <= Page.WIDTH), run.out());
         CommandLine line = Trimwright.commandLine().getSubcommands().get(command);
         line.getCommandSpec().options().forEach(o -> assertTrue(run.out().contains(o.longestName()), o.longestName()));
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "flaot|error: there is no command 'flaot'.",
-                "float|error: Missing required parameter: 'BOAT'",
-                "float a.boat.json --watr sea|error: Unknown option",
-                "float a.boat.json --water|error: Missing required parameter for option '--water'",
-                "--bogus|error: Unknown option: '--bogus'"
-            })
-    void aMistypedLineIsExplained(String line, String message) {
-        Run run = Run.of((Object[]) line.split(" "));
-        assertEquals(ExitCode.UNUSABLE, run.exitCode());
-        assertEquals("", run.out());
-        assertTrue(run.err().startsWith(message), run.err());
-        assertTrue(run.err().contains("--help"), run.err());
     }
 
     @Test
