@@ -13,6 +13,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
 import javafx.scene.paint.Paint;
@@ -39,6 +40,7 @@ public final class PoolPane extends StackPane {
     private final Desk desk;
     private final PoolView pool;
     private final Trial trial;
+    private final Region sky = new Region();
     private final Label caption = new Label();
     private final Button back = new Button("Back to her as loaded");
     private final HBox note = new HBox(8, caption, back);
@@ -54,6 +56,9 @@ public final class PoolPane extends StackPane {
         this.trial = trial;
         hint = new HintCard(settings);
         getStyleClass().add("pool");
+        sky.getStyleClass().add("pool-sky");
+        // It lies behind what moves: drawn anew with every frame it would take a software renderer a fifth of the time.
+        sky.setCache(true);
         note.getStyleClass().add("pool-note");
         note.setAlignment(Pos.CENTER_LEFT);
         note.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
@@ -70,7 +75,7 @@ public final class PoolPane extends StackPane {
         StackPane.setAlignment(note, Pos.BOTTOM_LEFT);
         StackPane.setAlignment(hint, Pos.BOTTOM_RIGHT);
         StackPane.setMargin(hint, new Insets(0, 14, 56, 14));
-        getChildren().addAll(pool.node(), bar, note, hint);
+        getChildren().addAll(sky, pool.node(), bar, note, hint);
         bar.setVisible(pool.isTurnable());
         desk.boat().addListener((o, was, now) -> pool.showBoat(now.boat()));
         desk.flotation().addListener((o, was, now) -> showPose());
@@ -149,10 +154,10 @@ public final class PoolPane extends StackPane {
 
     /** The pool as it is seen, without what lies over it. */
     public BufferedImage picture() {
-        Paint sky = getBackground() == null
+        Paint behind = sky.getBackground() == null
                 ? Color.WHITE
-                : getBackground().getFills().get(0).getFill();
-        return PoolPicture.of(pool.node(), sky);
+                : sky.getBackground().getFills().get(0).getFill();
+        return PoolPicture.of(pool.node(), behind);
     }
 
     private HBox views() {

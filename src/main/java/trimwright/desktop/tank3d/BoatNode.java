@@ -51,13 +51,13 @@ final class BoatNode {
     private HullLook look = HullLook.GLASS;
     private String picked = "";
 
-    private boolean moving;
+    private boolean plain;
 
     /** When a drawing of a surface is seen. */
     private enum When {
         ALWAYS,
-        AT_REST,
-        MOVING
+        FINE,
+        PLAIN
     }
 
     /** One drawing of a surface: of the part itself or its twin. */
@@ -182,8 +182,8 @@ final class BoatNode {
     private void draw(Shown now, List<Ready> ready) {
         Part part = now.part();
         for (Ready one : ready) {
-            draw(now, one.twin(), one.coarse().isPresent() ? When.AT_REST : When.ALWAYS, one.fine());
-            one.coarse().ifPresent(coarse -> draw(now, one.twin(), When.MOVING, coarse));
+            draw(now, one.twin(), one.coarse().isPresent() ? When.FINE : When.ALWAYS, one.fine());
+            one.coarse().ifPresent(coarse -> draw(now, one.twin(), When.PLAIN, coarse));
         }
         Group group = part.isHull() ? outer : isClear(part) ? clear : inner;
         List<MeshView> views = now.views();
@@ -201,12 +201,12 @@ final class BoatNode {
     }
 
     private boolean isSeen(When when) {
-        return when == When.ALWAYS || (when == When.MOVING) == moving;
+        return when == When.ALWAYS || (when == When.PLAIN) == plain;
     }
 
-    /** Draws big surfaces coarser while the view or the boat moves, so that the motion keeps up with the hand. */
-    void setMoving(boolean nowMoving) {
-        moving = nowMoving;
+    /** Draws big surfaces coarser, or no longer. */
+    void setPlain(boolean nowPlain) {
+        plain = nowPlain;
         for (Shown one : shown.values()) {
             one.drawings().forEach(d -> d.view().setVisible(isSeen(d.when())));
         }

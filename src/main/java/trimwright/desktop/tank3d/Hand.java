@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
-import javafx.scene.SubScene;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Region;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /** The pointer in the pool: turns, pans and nears the view, picks parts, and drags a picked one along one axis. */
@@ -41,7 +41,7 @@ final class Hand {
 
     private static final List<Vector3D> AXES = List.of(Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K);
 
-    private final SubScene scene;
+    private final Region screen;
     private final Eye eye;
     private final Pool pool;
     private double lastX;
@@ -52,18 +52,18 @@ final class Hand {
     private Vector3D axis;
     private Vector3D by = Vector3D.ZERO;
 
-    Hand(SubScene scene, Eye eye, Pool pool) {
-        this.scene = scene;
+    Hand(Region screen, Eye eye, Pool pool) {
+        this.screen = screen;
         this.eye = eye;
         this.pool = pool;
-        scene.addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
-        scene.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::drag);
-        scene.addEventHandler(MouseEvent.MOUSE_RELEASED, this::release);
-        scene.addEventHandler(ScrollEvent.SCROLL, this::scroll);
+        screen.addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
+        screen.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::drag);
+        screen.addEventHandler(MouseEvent.MOUSE_RELEASED, this::release);
+        screen.addEventHandler(ScrollEvent.SCROLL, this::scroll);
     }
 
     private void press(MouseEvent e) {
-        scene.requestFocus();
+        screen.requestFocus();
         lastX = pressX = e.getX();
         lastY = pressY = e.getY();
         axis = null;
@@ -89,7 +89,7 @@ final class Hand {
             eye.orbit(DEGREES_PER_PX * dx, DEGREES_PER_PX * dy);
             pool.moved();
         } else {
-            eye.pan(dx, dy, scene.getWidth());
+            eye.pan(dx, dy, screen.getWidth());
             pool.moved();
         }
         e.consume();
@@ -120,7 +120,7 @@ final class Hand {
             // An axis seen nearly end-on would turn a pixel into a leap.
             double fit = Math.abs(dx * seen.getX() + dy * seen.getY())
                     / length
-                    * Math.sqrt(length * eye.mmPerPx(scene.getWidth()));
+                    * Math.sqrt(length * eye.mmPerPx(screen.getWidth()));
             if (fit > most) {
                 most = fit;
                 best = a;
@@ -130,7 +130,7 @@ final class Hand {
     }
 
     private Point2D seen(Vector3D axisOfBoat) {
-        return eye.seen(axisOfBoat, pool.stance(), scene.getWidth());
+        return eye.seen(axisOfBoat, pool.stance(), screen.getWidth());
     }
 
     private void release(MouseEvent e) {
@@ -151,9 +151,9 @@ final class Hand {
     }
 
     private void scroll(ScrollEvent e) {
-        double fromMiddleX = e.getX() - scene.getWidth() / 2;
-        double fromMiddleY = e.getY() - scene.getHeight() / 2;
-        eye.zoom(Math.exp(-ZOOM_PER_PX * e.getDeltaY()), fromMiddleX, fromMiddleY, scene.getWidth());
+        double fromMiddleX = e.getX() - screen.getWidth() / 2;
+        double fromMiddleY = e.getY() - screen.getHeight() / 2;
+        eye.zoom(Math.exp(-ZOOM_PER_PX * e.getDeltaY()), fromMiddleX, fromMiddleY, screen.getWidth());
         pool.moved();
         e.consume();
     }

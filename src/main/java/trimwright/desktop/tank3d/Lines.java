@@ -16,6 +16,8 @@ final class Lines {
     private static final double TUBE_SHARE = 0.0011;
     private static final double PAINT_TUBE_SHARE = 0.00132;
     private static final double DASH_SHARE = 0.012;
+    /** How far a line may lie off its place, as a share of its radius. */
+    private static final double OFF_SHARE = 0.3;
 
     private final MeshView water = line(Paints.WATERLINE);
     private final MeshView painted = line(Paints.PAINTED_LINE);
@@ -44,14 +46,13 @@ final class Lines {
         paintedAt = line;
         paintedOn = on;
         double length = frame.lengthMm();
-        painted.setMesh(line.map(l ->
-                        CutLine.tubes(on, l.plane(), frame.middleMm(), PAINT_TUBE_SHARE * length, DASH_SHARE * length))
+        painted.setMesh(line.map(l -> drawn(l.plane(), on, frame, PAINT_TUBE_SHARE, DASH_SHARE * length))
                 .orElse(null));
     }
 
     /** Draws where the water stands. */
     void water(WaterPlane plane, List<TriangleMesh> on, Frame frame) {
-        water.setMesh(CutLine.tubes(on, plane, frame.middleMm(), TUBE_SHARE * frame.lengthMm(), 0));
+        water.setMesh(drawn(plane, on, frame, TUBE_SHARE, 0));
         water.setVisible(true);
     }
 
@@ -62,7 +63,12 @@ final class Lines {
 
     /** Draws where a waterline is tried, or nothing. */
     void trial(Optional<WaterPlane> plane, List<TriangleMesh> on, Frame frame) {
-        tried.setMesh(plane.map(p -> CutLine.tubes(on, p, frame.middleMm(), PAINT_TUBE_SHARE * frame.lengthMm(), 0))
-                .orElse(null));
+        tried.setMesh(plane.map(p -> drawn(p, on, frame, PAINT_TUBE_SHARE, 0)).orElse(null));
+    }
+
+    private static javafx.scene.shape.TriangleMesh drawn(
+            WaterPlane plane, List<TriangleMesh> on, Frame frame, double radiusShare, double dashMm) {
+        double radius = radiusShare * frame.lengthMm();
+        return Tubes.of(CutLine.of(on, plane, OFF_SHARE * radius, dashMm), frame.middleMm(), radius);
     }
 }

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Group;
-import javafx.scene.SubScene;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.desktop.model.Pose;
@@ -64,7 +64,7 @@ final class Marks {
     }
 
     /** Puts the labels over their points as they are seen now. */
-    void follow(SubScene scene) {
-        marks.values().forEach(m -> m.tag().follow(overlay, scene));
+    void follow(Region screen) {
+        marks.values().forEach(m -> m.tag().follow(overlay, screen));
     }
 }

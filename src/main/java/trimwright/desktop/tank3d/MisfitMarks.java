@@ -5,8 +5,8 @@ import java.util.List;
 import javafx.scene.DepthTest;
 import javafx.scene.Group;
 import javafx.scene.Node;
-import javafx.scene.SubScene;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.CullFace;
 import javafx.scene.shape.MeshView;
@@ -138,9 +138,9 @@ final class MisfitMarks {
     }
 
     /** Ties the labels to their points as they are seen now. */
-    void follow(SubScene scene) {
+    void follow(Region screen) {
         for (int i = 0; i < tags.size(); i++) {
-            tags.get(i).stack(overlay, scene, FIRST_LABEL + i * NEXT_LABEL);
+            tags.get(i).stack(overlay, screen, FIRST_LABEL + i * NEXT_LABEL);
         }
     }
 }

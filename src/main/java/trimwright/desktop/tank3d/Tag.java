@@ -3,9 +3,9 @@ package trimwright.desktop.tank3d;
 import javafx.geometry.Point2D;
 import javafx.geometry.Point3D;
 import javafx.scene.Node;
-import javafx.scene.SubScene;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 
 /** A label over the pool that belongs to a body in the scene, with a leader between the two. */
@@ -48,16 +48,16 @@ final class Tag {
     }
 
     /** Puts the label into a column at the right edge of the view, tied to its body. */
-    void stack(Pane overlay, SubScene scene, double y) {
+    void stack(Pane overlay, Region screen, double y) {
         Point2D at = seen(overlay);
         label.applyCss();
         label.autosize();
-        label.relocate(Math.max(EDGE, scene.getWidth() - label.getWidth() - 2 * EDGE), y);
+        label.relocate(Math.max(EDGE, screen.getWidth() - label.getWidth() - 2 * EDGE), y);
         tie(at, label.getLayoutX());
     }
 
     /** Puts the label where its body is seen now, inside the view. */
-    void follow(Pane overlay, SubScene scene) {
+    void follow(Pane overlay, Region screen) {
         if (!label.isVisible()) {
             return;
         }
@@ -65,8 +65,8 @@ final class Tag {
         label.autosize();
         double x = at.getX() + dx - (dx < 0 ? label.getWidth() : 0);
         double y = at.getY() + dy - label.getHeight() / 2;
-        double right = scene.getWidth() - label.getWidth() - EDGE;
-        double bottom = scene.getHeight() - label.getHeight() - EDGE;
+        double right = screen.getWidth() - label.getWidth() - EDGE;
+        double bottom = screen.getHeight() - label.getHeight() - EDGE;
         label.relocate(Math.max(EDGE, Math.min(right, x)), Math.max(EDGE, Math.min(bottom, y)));
         tie(at, label.getLayoutX() + (dx < 0 ? label.getWidth() : 0));
     }

@@ -5,19 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import javafx.animation.Animation;
-import javafx.animation.PauseTransition;
 import javafx.geometry.Point2D;
 import javafx.geometry.Point3D;
 import javafx.scene.Cursor;
 import javafx.scene.Group;
 import javafx.scene.Node;
-import javafx.scene.SceneAntialiasing;
-import javafx.scene.SubScene;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.MeshView;
 import javafx.scene.transform.Affine;
-import javafx.util.Duration;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
 import trimwright.desktop.model.Edits;
@@ -45,9 +40,9 @@ public final class Tank extends Region implements PoolView {
     private final Group over = new Group(misfits.bodies());
     private final Affine place = new Affine();
     private final Group extra = new Group();
-    private final SubScene scene;
+    private final Screen screen;
     private final Glide glide = new Glide(new Stance(Vector3D.PLUS_K, 0), this::step, this::arrived);
-    private final PauseTransition stir = new PauseTransition(Duration.millis(350));
+    private final Motion motion = new Motion(this::drawPlainly);
 
     private BoatNode boatNode;
     private Pose pose;
@@ -71,18 +66,14 @@ public final class Tank extends Region implements PoolView {
         ship.getTransforms().setAll(place);
         over.getTransforms().setAll(place);
         Group world = new Group(pool.lights(), ship, pool.water(), over);
-        scene = new SubScene(world, 400, 300, true, SceneAntialiasing.BALANCED);
-        scene.setCamera(eye.camera());
-        // Also where nothing is drawn the hand turns the view.
-        scene.setPickOnBounds(true);
+        screen = new Screen(world, eye.camera());
         getStyleClass().add("tank");
         setFocusTraversable(true);
-        getChildren().addAll(scene, marks.overlay(), misfits.overlay(), trial.pane());
-        stir.setOnFinished(e -> boatNode.setMoving(false));
+        getChildren().addAll(screen, marks.overlay(), misfits.overlay(), trial.pane());
         setMinSize(200, 150);
-        new Hand(scene, eye, new Grip());
-        scene.setFocusTraversable(true);
-        scene.setAccessibleText("The boat in the pool");
+        new Hand(screen, eye, new Grip());
+        screen.setFocusTraversable(true);
+        screen.setAccessibleText("The boat in the pool");
     }
 
     /** What the hand does to the boat. */
@@ -165,9 +156,9 @@ public final class Tank extends Region implements PoolView {
             return Optional.empty();
         }
         Affine toBoat = glide.stance().toBoat();
-        double width = scene.getWidth();
+        double width = screen.getWidth();
         Point3D from = toBoat.transform(eye.place());
-        Point3D toward = toBoat.deltaTransform(eye.toward(xPx - width / 2, yPx - scene.getHeight() / 2, width));
+        Point3D toward = toBoat.deltaTransform(eye.toward(xPx - width / 2, yPx - screen.getHeight() / 2, width));
         Vector3D eyeAt = new Vector3D(from.getX(), from.getY(), from.getZ()).add(frame.middleMm());
         return new Ray(eyeAt, new Vector3D(toward.getX(), toward.getY(), toward.getZ()), eye.nearestMm())
                 .firstOn(boatNode.lined());
@@ -197,7 +188,7 @@ public final class Tank extends Region implements PoolView {
     @Override
     public void onPointed(Optional<Consumer<Vector3D>> listener) {
         onPointed = listener;
-        scene.setCursor(listener.isPresent() ? Cursor.CROSSHAIR : Cursor.DEFAULT);
+        screen.setCursor(listener.isPresent() ? Cursor.CROSSHAIR : Cursor.DEFAULT);
     }
 
     @Override
@@ -271,14 +262,15 @@ public final class Tank extends Region implements PoolView {
         redrawn();
     }
 
-    /** Something moves; when nothing has for a while, everything is drawn finely again. */
     private void moving() {
         if (boatNode != null) {
-            if (!stir.getStatus().equals(Animation.Status.RUNNING)) {
-                boatNode.setMoving(true);
-            }
-            stir.playFromStart();
+            motion.moved();
         }
+    }
+
+    private void drawPlainly(boolean plainly) {
+        boatNode.setPlain(plainly);
+        screen.setSmooth(!plainly);
     }
 
     private void redrawn() {
@@ -286,8 +278,8 @@ public final class Tank extends Region implements PoolView {
             eye.cut(corners(), cut);
             trial.follow();
         }
-        marks.follow(scene);
-        misfits.follow(scene);
+        marks.follow(screen);
+        misfits.follow(screen);
     }
 
     @Override
@@ -380,10 +372,8 @@ public final class Tank extends Region implements PoolView {
 
     @Override
     protected void layoutChildren() {
-        boolean first = scene.getWidth() != getWidth() || scene.getHeight() != getHeight();
-        scene.setWidth(getWidth());
-        scene.setHeight(getHeight());
-        for (Region pane : List.of(marks.overlay(), misfits.overlay(), trial.pane())) {
+        boolean first = screen.getWidth() != getWidth() || screen.getHeight() != getHeight();
+        for (Region pane : List.of(screen, marks.overlay(), misfits.overlay(), trial.pane())) {
             pane.resizeRelocate(0, 0, getWidth(), getHeight());
         }
         if (first) {

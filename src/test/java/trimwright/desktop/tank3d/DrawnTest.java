@@ -3,8 +3,12 @@ package trimwright.desktop.tank3d;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javafx.geometry.Point3D;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -68,5 +72,88 @@ class DrawnTest {
         javafx.scene.shape.TriangleMesh shown = Surfaces.of(fine, Vector3D.ZERO, 40, 500);
         int triangles = shown.getFaces().size() / shown.getFaceElementSize();
         assertTrue(triangles <= 500 && triangles > 100, triangles + " of " + fine.triangleCount());
+    }
+
+    /** Twelve triangles, each side parted into squares: what is left of them still has the sides and edges of the box. */
+    @Test
+    void aCoarserBoxIsTheSameBox() {
+        TriangleMesh fine = refined(BOX, 5);
+        TriangleMesh coarse = Coarser.of(fine, 600);
+        assertTrue(coarse.triangleCount() <= 600, coarse.triangleCount() + " of " + fine.triangleCount());
+        assertEquals(fine.signedVolume(), coarse.signedVolume(), 0.01 * fine.signedVolume());
+        assertEquals(fine.bounds().sizeX(), coarse.bounds().sizeX(), 0.05);
+    }
+
+    /** A plane cuts a box in a rectangle, through however many triangles. */
+    @Test
+    void aLineAroundABoxHasFourCorners() {
+        TriangleMesh fine = refined(BOX, 5);
+        List<List<Vector3D>> lines = CutLine.of(List.of(fine), WaterPlane.level(4.1), 0.01, 0);
+        assertEquals(1, lines.size(), "one ring");
+        assertEquals(2 * (40 + 20), length(lines.get(0)), 0.1);
+        assertTrue(lines.get(0).size() <= 9, lines.get(0).size() + " points");
+    }
+
+    /** Of a circle points may be left out only as far as the line stays in place: its length by a known share. */
+    @Test
+    void aLineAroundABallKeepsItsPlace() {
+        TriangleMesh ball = trimwright.report.raster.Bodies.ball(Vector3D.ZERO, 50);
+        List<List<Vector3D>> lines = CutLine.of(List.of(ball), WaterPlane.level(0.3), 0.1, 0);
+        assertEquals(1, lines.size());
+        assertEquals(2 * Math.PI * 50, length(lines.get(0)), 0.02 * 2 * Math.PI * 50);
+        for (Vector3D p : lines.get(0)) {
+            assertEquals(0.3, p.getZ(), 1e-9);
+        }
+    }
+
+    /** Dashes are two thirds of the way along the boat. */
+    @Test
+    void dashesLeaveGaps() {
+        TriangleMesh fine = refined(Solids.box(0, 0, 0, 300, 20, 10), 7);
+        double drawn = CutLine.of(List.of(fine), WaterPlane.level(4.1), 0.01, 10).stream()
+                .mapToDouble(DrawnTest::length)
+                .sum();
+        assertEquals(2 * 300 * 2.0 / 3 + 2 * 20, drawn, 20 + 30);
+    }
+
+    /** Every triangle parted into four at the middles of its sides, so many times. */
+    private static TriangleMesh refined(TriangleMesh mesh, int times) {
+        if (times == 0) {
+            return mesh;
+        }
+        List<Double> xyz = new ArrayList<>();
+        for (double coordinate : mesh.xyz()) {
+            xyz.add(coordinate);
+        }
+        Map<Set<Integer>, Integer> middles = new HashMap<>();
+        List<Integer> corners = new ArrayList<>();
+        for (int t = 0; t < mesh.corners().length; t += 3) {
+            int[] m = new int[3];
+            for (int k = 0; k < 3; k++) {
+                int a = mesh.corners()[t + k];
+                int b = mesh.corners()[t + (k + 1) % 3];
+                m[k] = middles.computeIfAbsent(Set.of(a, b), side -> {
+                    for (int i = 0; i < 3; i++) {
+                        xyz.add((mesh.xyz()[3 * a + i] + mesh.xyz()[3 * b + i]) / 2);
+                    }
+                    return xyz.size() / 3 - 1;
+                });
+            }
+            for (int k = 0; k < 3; k++) {
+                corners.addAll(List.of(mesh.corners()[t + k], m[k], m[(k + 2) % 3]));
+            }
+            corners.addAll(List.of(m[0], m[1], m[2]));
+        }
+        double[] points = xyz.stream().mapToDouble(Double::doubleValue).toArray();
+        int[] faces = corners.stream().mapToInt(Integer::intValue).toArray();
+        return refined(TriangleMesh.owning(points, faces), times - 1);
+    }
+
+    private static double length(List<Vector3D> line) {
+        double sum = 0;
+        for (int i = 1; i < line.size(); i++) {
+            sum += line.get(i).distance(line.get(i - 1));
+        }
+        return sum;
     }
 }
