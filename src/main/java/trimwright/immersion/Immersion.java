@@ -153,6 +153,38 @@ public final class Immersion {
         return this;
     }
 
+    /**
+     * The sums below a plane so near to this one that what lies between the two is as thick as the waterplane of this one makes it: volume and
+     * moment follow to first order in the way between them, the waterplane stays as it is. About the same reference, dropped onto the
+     * new plane.
+     */
+    public Immersion followed(WaterPlane near) {
+        Immersion moved = new Immersion(near, near.dropped(reference), grainMm);
+        double rise = near.heightMm() - near.up().dotProduct(reference);
+        double ahead = near.up().dotProduct(plane.ahead());
+        double port = near.up().dotProduct(plane.port());
+        moved.volume = volume + rise * area - ahead * areaU - port * areaV;
+        Vector3D moment = new Vector3D(
+                1,
+                momentMm4(),
+                rise * areaU - ahead * areaUu - port * areaUv,
+                plane.ahead(),
+                rise * areaV - ahead * areaUv - port * areaVv,
+                plane.port(),
+                -rise * moved.volume,
+                near.up());
+        moved.mx = moment.getX();
+        moved.my = moment.getY();
+        moved.mz = moment.getZ();
+        moved.area = area;
+        moved.areaU = areaU;
+        moved.areaV = areaV;
+        moved.areaUu = areaUu;
+        moved.areaUv = areaUv;
+        moved.areaVv = areaVv;
+        return moved;
+    }
+
     public WaterPlane plane() {
         return plane;
     }

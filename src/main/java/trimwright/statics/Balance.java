@@ -15,6 +15,12 @@ final class Balance {
     private static final double REST = 1e-12;
     /** The same for a state that is one of many on a way, so that it is told to a billionth. */
     private static final double REST_ON_THE_WAY = 5e-10;
+    /** Share by which the waterplane may change over a last step that is taken without another cut. */
+    private static final double SAME_WATERPLANE = 1e-6;
+    /** The most unrest there may be before it: where the waterplane jumps by a hundredth, at a flat face, less than a billionth is left. */
+    private static final double LITTLE_UNREST = 5e-8;
+    /** Share of the metacentric height that the change may come to. */
+    private static final double SAME_GM = 1e-5;
     /** Share of the boat's length by which a metacentric height must be negative to count as a ridge. */
     private static final double RIDGE = 1e-9;
     /** Force, as a share of the weight, above which the height is put right before turning. */
@@ -42,6 +48,8 @@ final class Balance {
     private double energy;
     private double radius;
     private int cuts;
+    /** Unrest that the last step left, as a share of what it found; 1 when it was no full step of Newton's. */
+    private double unrestLeft = 1;
 
     private Balance(Condition condition, boolean listHeld, double farthest, double exactRest) {
         this.condition = condition;
@@ -113,7 +121,11 @@ final class Balance {
         double least = Double.NaN;
         boolean found = false;
         for (int step = 0; step < MOST_STEPS; step++) {
-            if (Math.abs(trial.force) > FAR_FROM_AFLOAT * weight || trial.curveHeight <= 0) {
+            if (trial.curveHeight <= 0) {
+                // Between two bodies, one under and one out, no slope leads to where she is carried, however little is
+                // missing.
+                putHeightRight(rest);
+            } else if (Math.abs(trial.force) > FAR_FROM_AFLOAT * weight) {
                 putHeightRight(0.1 * FAR_FROM_AFLOAT);
             }
             TrustStep turn = step();
@@ -125,7 +137,13 @@ final class Balance {
             if (farthest < Math.PI && Vector3D.angle(trial.plane().up(), start.up()) > farthest) {
                 break;
             }
-            Trial candidate = evaluate(trial.turned(turn.x, turn.y), trial);
+            WaterPlane next = trial.turned(turn.x, turn.y);
+            if (restsAfter(turn)) {
+                trial = trial.followed(condition, next);
+                found = true;
+                break;
+            }
+            Trial candidate = evaluate(next, trial);
             if (!consider(candidate, turn)) {
                 if (radius < leastRadius) {
                     break;
@@ -137,6 +155,25 @@ final class Balance {
             }
         }
         return new Rest(trial, least, found, cuts);
+    }
+
+    /**
+     * Whether the step is so short that what is immersed after it need not be cut out once more. The share of unrest that the step before left
+     * tells how much the waterplane changed over it, and so how much less it will over this one.
+     */
+    private boolean restsAfter(TrustStep turn) {
+        double change = unrestLeft * unrestLeft;
+        double metacentre = condition.densityGPerMm3() * trial.sums().inertiaPortMm4();
+        return rest == REST_ON_THE_WAY
+                && unrest(trial) < LITTLE_UNREST
+                && change < SAME_WATERPLANE
+                && change * metacentre < SAME_GM * Math.abs(trial.reducedPort())
+                && isNewton(turn);
+    }
+
+    /** Whether the step goes all the way to where the local model rests. */
+    private boolean isNewton(TrustStep turn) {
+        return trial.curveHeight > 0 && turn.leastCurvature > 0 && Math.hypot(turn.x, turn.y) < radius;
     }
 
     private TrustStep step() {
@@ -170,10 +207,12 @@ final class Balance {
         double newEnergy = candidate.energyAbout(condition.middleMm(), condition.densityGPerMm3());
         double fall = energy - newEnergy;
         if (foretold > noise ? fall > 0.1 * foretold : unrest(candidate) < unrest(trial)) {
+            double share = isNewton(turn) ? unrest(candidate) / unrest(trial) : 1;
             if (foretold <= noise || fall > 0.7 * foretold) {
                 radius = Math.min(MOST_RADIUS, Math.max(radius, 2 * stepLength));
             }
             accept(candidate);
+            unrestLeft = share;
             return true;
         }
         radius = 0.25 * Math.min(radius, stepLength);
@@ -202,6 +241,7 @@ final class Balance {
 
     private void accept(Trial next) {
         trial = next;
+        unrestLeft = 1;
         energy = next.energyAbout(condition.middleMm(), condition.densityGPerMm3());
     }
 

@@ -10,6 +10,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -95,7 +96,7 @@ final class CourseSearch {
         for (int i = 0; i <= steps; i++) {
             Settled last = way.isEmpty() ? null : way.get(i - 1);
             Settled next = settled((double) i / steps, last, start, resting);
-            next.rest.ifPresentOrElse(r -> resting.found(r.trial().plane()), resting::lost);
+            next.rest.ifPresentOrElse(r -> resting.found(next.along, r.trial().plane()), resting::lost);
             if (last != null && last.rest.isPresent() && next.rest.isPresent()) {
                 lookForFall(last, next);
             }
@@ -103,7 +104,7 @@ final class CourseSearch {
             // Where she stands upright hangs on the state before only, so that it is found while she goes on.
             upright = upright.thenApplyAsync(before -> {
                 Optional<Trial> found = upright(next, before, held);
-                found.ifPresentOrElse(t -> held.found(t.plane()), held::lost);
+                found.ifPresentOrElse(t -> held.found(next.along, t.plane()), held::lost);
                 return found;
             });
             uprights.add(upright);
@@ -135,11 +136,6 @@ final class CourseSearch {
         return gmMm < -HeldList.REST * condition.lengthMm();
     }
 
-    private State state(double along, Settled near) {
-        Settled settled = near(along, near);
-        return new State(settled, upright(settled, Optional.empty(), new Foretelling()));
-    }
-
     private Settled near(double along, Settled near) {
         return settled(along, near, near.rest.orElseThrow().trial().plane(), new Foretelling());
     }
@@ -156,7 +152,7 @@ final class CourseSearch {
         return new Settled(
                 along,
                 condition,
-                Optional.of(Balance.restOnTheWay(condition, foretelling.next(before.plane()), before)));
+                Optional.of(Balance.restOnTheWay(condition, foretelling.at(along, before.plane()), before)));
     }
 
     /** She herself where she stands upright; otherwise held there, from where she was held before if that is known. */
@@ -169,7 +165,7 @@ final class CourseSearch {
             return Optional.of(rest);
         }
         Trial near = before.orElse(rest);
-        return HeldList.held(settled.condition, 0, foretelling.next(HeldList.start(0, near)), near);
+        return HeldList.held(settled.condition, 0, foretelling.at(settled.along, HeldList.start(0, near)), near);
     }
 
     private DiveStep row(State state) {
@@ -224,24 +220,31 @@ final class CourseSearch {
         State sampled = states.get(least);
         State before = states.get(Math.max(0, least - 1));
         State after = states.get(Math.min(states.size() - 1, least + 1));
+        Foretelling between = new Foretelling();
+        Stream.of(before, sampled, after)
+                .forEach(state -> state.upright.ifPresent(t -> between.found(state.along(), t.plane())));
         UnivariatePointValuePair best = new BrentOptimizer(1e-6, PLACE)
                 .optimize(
                         GoalType.MINIMIZE,
                         new MaxEval(100),
                         new SearchInterval(before.along(), after.along(), sampled.along()),
-                        new UnivariateObjectiveFunction(along -> uprightGmAt(along, sampled)));
+                        new UnivariateObjectiveFunction(along -> uprightGmAt(along, sampled, between)));
         if (!(best.getValue() < sampled.uprightGmMm())) {
             return Optional.of(sampled);
         }
-        return Optional.of(state(best.getPoint(), before.settled.rest.isPresent() ? before.settled : sampled.settled));
+        Settled there = near(best.getPoint(), before.settled.rest.isPresent() ? before.settled : sampled.settled);
+        State firm = new State(there, upright(there, sampled.upright, between));
+        // What was found upright from near by need not be what she is held in after she settled.
+        return Optional.of(firm.uprightGmMm() < sampled.uprightGmMm() ? firm : sampled);
     }
 
-    private double uprightGmAt(double along, State near) {
+    private double uprightGmAt(double along, State state, Foretelling foretelling) {
         Condition condition = conditions.apply(along);
         if (!Flotation.floats(condition)) {
             return Double.POSITIVE_INFINITY;
         }
-        return HeldList.held(condition, 0, near.upright.orElseThrow())
+        Trial near = state.upright.orElseThrow();
+        return HeldList.held(condition, 0, foretelling.at(along, HeldList.start(0, near)), near)
                 .map(t -> gmMm(condition, t))
                 .orElse(Double.POSITIVE_INFINITY);
     }
@@ -295,7 +298,7 @@ final class CourseSearch {
         double bad = unstable.along();
         while (Math.abs(good - bad) > PLACE) {
             double middle = 0.5 * (good + bad);
-            if (isBelowNeutral(unstable.condition(), uprightGmAt(middle, unstable))) {
+            if (isBelowNeutral(unstable.condition(), uprightGmAt(middle, unstable, new Foretelling()))) {
                 bad = middle;
             } else {
                 good = middle;

@@ -13,7 +13,6 @@ import trimwright.immersion.WaterPlane;
  * @param attitudes every stable attitude, lowest energy first, or only the settled one when others were not looked for; empty
  *     when she sinks
  * @param fromPaintedLine how the water lies against the painted line, where there is one and she floats
- * @param wettedMm2 wetted area of the hull parts; 0 when she sinks
  * @param submerged under water with tanks full
  */
 public record Flotation(
@@ -21,7 +20,6 @@ public record Flotation(
         Optional<Equilibrium> settled,
         List<Equilibrium> attitudes,
         Optional<PaintedOffset> fromPaintedLine,
-        double wettedMm2,
         Submerged submerged) {
 
     /** Floats a boat that weighs something. */
@@ -73,7 +71,6 @@ public record Flotation(
                 settled,
                 attitudes,
                 settled.flatMap(e -> condition.boat().paintedLine().map(line -> PaintedOffset.of(line, e.plane()))),
-                settled.map(e -> condition.wettedMm2(e.plane())).orElse(0.0),
                 Submerged.of(condition));
     }
 
@@ -85,6 +82,11 @@ public record Flotation(
     /** What all immersible volume could still carry, g; negative by the deficit when she sinks. */
     public double reserveG() {
         return condition.reserveG();
+    }
+
+    /** Wetted area of the hull parts, mm². */
+    public double wettedMm2() {
+        return condition.wettedMm2(settled.orElseThrow().plane());
     }
 
     /** Weight that puts her 1 mm deeper, g/mm. */

@@ -2,10 +2,13 @@ package trimwright.statics;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.optim.MaxEval;
@@ -81,8 +84,10 @@ final class RightingSearch {
     }
 
     RightingCurve curve() {
-        march(above, last + 1, 1);
-        march(above - 1, -last - 1, -1);
+        // Both ways at once: neither hangs on the other.
+        CompletableFuture<March> toPort = CompletableFuture.supplyAsync(() -> march(above - 1, -last - 1, -1));
+        take(march(above, last + 1, 1));
+        take(toPort.join());
         List<RightingCurve.Row> rows = new ArrayList<>();
         held.forEach((k, trial) -> {
             if (k % listsPerRow == 0) {
@@ -100,17 +105,28 @@ final class RightingSearch {
                 findings);
     }
 
-    private void march(int from, int end, int way) {
+    /** What was found on one way. */
+    private record March(Map<Integer, Trial> held, List<Finding> findings) {}
+
+    private void take(March march) {
+        held.putAll(march.held);
+        findings.addAll(march.findings);
+    }
+
+    private March march(int from, int end, int way) {
+        March march = new March(new HashMap<>(), new ArrayList<>());
         Trial near = equilibrium;
         Foretelling planes = new Foretelling();
         // She may rest beyond the last row, where 180° is no whole number of rows.
         for (int k = from; (end - k) * way > 0; k += way) {
             double heel = Math.toRadians(k * stepDeg);
-            Optional<Trial> next = HeldList.held(condition, heel, planes.next(HeldList.start(heel, near)), near);
-            next.ifPresentOrElse(t -> planes.found(t.plane()), planes::lost);
-            if (next.isPresent()) {
+            Optional<Trial> next = HeldList.held(condition, heel, planes.at(k, HeldList.start(heel, near)), near);
+            if (next.isEmpty()) {
+                planes.lost();
+            } else {
+                planes.found(k, next.get().plane());
                 if (jumps(near, next.get())) {
-                    findings.add(Finding.of(
+                    march.findings.add(Finding.of(
                             Code.TRIM_JUMPS,
                             new Place.Whole(),
                             "heelDeg",
@@ -121,9 +137,10 @@ final class RightingSearch {
                             trimDeg(next.get())));
                 }
                 near = next.get();
-                held.put(k, near);
+                march.held.put(k, near);
             }
         }
+        return march;
     }
 
     private static boolean jumps(Trial from, Trial to) {

@@ -101,6 +101,11 @@ final class Trial {
         return of(condition, sums, before);
     }
 
+    /** The boat at a plane so near that her sums follow to first order, without another cut. */
+    Trial followed(Condition condition, WaterPlane near) {
+        return of(condition, sums.followed(near), this);
+    }
+
     WaterPlane plane() {
         return plane;
     }

@@ -53,7 +53,7 @@ public class DiveBenchmark {
                         : DiveBoats.submarine(1000, 500));
     }
 
-    /** 50 steps, each with both GM, what stands out, the wetted area and the line. */
+    /** 50 steps, each with both GM, what stands out and the line. */
     @Benchmark
     public DiveRun dive() {
         return DiveRun.of(condition, STEPS);

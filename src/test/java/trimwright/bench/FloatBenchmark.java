@@ -96,8 +96,9 @@ public class FloatBenchmark {
 
     @Benchmark
     public Equilibrium settle() {
-        Equilibrium found = Flotation.settling(condition).settled().orElseThrow();
-        if (!(Math.abs(found.residualForceG()) < 1e-9 * found.massG())) {
+        Flotation flotation = Flotation.settling(condition);
+        Equilibrium found = flotation.settled().orElseThrow();
+        if (!(flotation.wettedMm2() > 0) || !(Math.abs(found.residualForceG()) < 1e-9 * found.massG())) {
             throw new IllegalStateException("left over: " + found.residualForceG() + " g");
         }
         return found;

@@ -16,6 +16,7 @@ import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
 import trimwright.immersion.MeshSolid;
+import trimwright.immersion.WaterPlane;
 import trimwright.mesh.Solids;
 import trimwright.mesh.TriangleMesh;
 
@@ -66,6 +67,28 @@ class SpecialBoatsTest {
         // The less stands out of the water, the nearer she is to hanging with B above G.
         Vector3D hanging = hull.centroidMm().subtract(g);
         assertEquals(0, Vector3D.angle(hanging, e.plane().up()), 1e-7 + 20 * Math.sqrt(share));
+    }
+
+    /**
+     * A body with a small float above it and a gap between: the body alone carries all but a trace of her, so that the water must reach the
+     * float, across a stretch in which nothing foretells that it does. The float takes what is missing: missing ÷ (ρ · its area) deep.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {1e-5, 2e-4, 1e-3})
+    void theWaterReachesAFloatAcrossAGap(double missing) {
+        double body = 400 * 100 * 60 / 1000.0;
+        Boat boat = TestBoats.boat(
+                TestBoats.body(
+                        "body", TestBoats.box(-200, -50, 0, 200, 50, 60), body * (1 + missing), new Vector3D(0, 0, 20)),
+                TestBoats.body("float", TestBoats.box(-30, -20, 90, 30, 20, 110), 0, new Vector3D(0, 0, 100)));
+        Condition condition = Condition.of(boat);
+        Vector3D aslant = new Vector3D(0.05, 0.03, 1);
+        for (double start : new double[] {40, 60, 75, 90, 105}) {
+            Equilibrium e =
+                    Flotation.rest(condition, WaterPlane.of(aslant, start)).orElseThrow();
+            assertAtRest(e, condition);
+            assertEquals(90 + missing * body * 1000 / (60 * 40), e.plane().heightMm(), 1e-6, "from " + start);
+        }
     }
 
     private static void assertAtRest(Equilibrium e, Condition condition) {

@@ -212,7 +212,7 @@ public final class AfloatPane extends VBox {
 
     private void lookAt(Flotation whole, Equilibrium e, boolean own) {
         Flotation there =
-                new Flotation(whole.condition(), Optional.of(e), List.of(), Optional.empty(), 0, whole.submerged());
+                new Flotation(whole.condition(), Optional.of(e), List.of(), Optional.empty(), whole.submerged());
         desk.lookAt(
                 own
                         ? null
