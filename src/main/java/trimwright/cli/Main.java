@@ -19,6 +19,9 @@ public final class Main {
     public static void main(String[] args) {
         // Pictures are drawn in memory; no command here opens a window.
         System.setProperty("java.awt.headless", "true");
+        if (args.length > 0 && args[0].equals("sheet")) {
+            LightCompiler.begin();
+        }
         Told answer = new Told(new FileOutputStream(FileDescriptor.out));
         PrintWriter out = writer(answer, "stdout");
         PrintWriter err = writer(new FileOutputStream(FileDescriptor.err), "stderr");
