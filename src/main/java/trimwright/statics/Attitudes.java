@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.immersion.WaterPlane;
 
@@ -19,8 +20,12 @@ final class Attitudes {
 
     /** Ends nearer than this are one, rad. */
     private static final double SAME = 1e-3;
+    /** As near to one that was found must an end be that is foretold, to be that one; rad. */
+    private static final double FORETOLD_SAME = 3e-3;
     /** Share of the weight that may be missing while looking round; the energy is then corrected for it. */
     private static final double ROUGH = 0.05;
+    /** The same as a share of what she could still carry: of a boat nearly under, a corner that is out of the water decides how she lies. */
+    private static final double ROUGH_OF_RESERVE = 0.25;
 
     /** How far from where it was foretold a rest is looked for, rad. */
     private static final double NEAR = 2 * Sphere.SPACING;
@@ -39,39 +44,58 @@ final class Attitudes {
     static List<Equilibrium> of(Condition condition, List<Equilibrium> known) {
         List<Equilibrium> found = new ArrayList<>(known);
         Condition rough = condition.roughly();
-        for (Equilibrium near : settled(rough, starts(rough))) {
-            Equilibrium rest = Balance.settle(condition, near.plane());
-            if (found.stream().noneMatch(other -> same(other, rest))) {
-                found.add(rest);
-            }
-        }
+        settle(condition, settled(rough, starts(rough)), found);
+        settle(condition, settled(rough, opposite(rough, found)), found);
         List<Equilibrium> distinct = Row.nearestUpright(condition, found);
         distinct.sort(Comparator.comparingDouble(Equilibrium::energyMm)
                 .thenComparing(Comparator.comparingDouble(Attitudes::upright).reversed()));
         return List.copyOf(distinct);
     }
 
+    private static void settle(Condition condition, List<Equilibrium> nearBy, List<Equilibrium> found) {
+        for (Equilibrium near : nearBy) {
+            Equilibrium rest = Balance.settle(condition, near.plane());
+            if (!isAmong(found, rest.plane(), SAME)) {
+                found.add(rest);
+            }
+        }
+    }
+
     /** Where the starts lead to, without those that find no rest near by though they foretold one. */
     private static List<Equilibrium> settled(Condition condition, List<Start> starts) {
         List<Equilibrium> found = new ArrayList<>();
         for (Start start : starts) {
-            Balance.Rest rest = Balance.restNear(condition, start.plane(), start.farthest());
-            if (start.farthest() == Math.PI || rest.found()) {
-                Equilibrium end = rest.equilibrium();
-                if (found.stream().noneMatch(other -> same(other, end))) {
-                    found.add(end);
-                }
-            }
+            Balance.restNear(condition, start.plane(), start.farthest(), plane -> isAmong(found, plane, FORETOLD_SAME))
+                    .filter(rest -> start.farthest() == Math.PI || rest.found())
+                    .map(Balance.Rest::equilibrium)
+                    .filter(end -> !isAmong(found, end.plane(), SAME))
+                    .ifPresent(found::add);
         }
         return found;
+    }
+
+    /**
+     * The found rests upside down, where that foretells a rest too: most bodies have two sides that are alike, and each side has a trough of its
+     * own, which may be too narrow for any other start to lie in.
+     */
+    private static List<Start> opposite(Condition condition, List<Equilibrium> found) {
+        List<Start> starts = new ArrayList<>();
+        for (Equilibrium rest : found) {
+            WaterPlane over = WaterPlane.of(rest.plane().up().negate(), 0);
+            Trial trial = Trial.afloat(condition, condition::below, over, Double.NaN, LevelSearch.TOLERANCE, null);
+            if (foretellsRest(trial)) {
+                starts.add(new Start(trial.plane(), NEAR));
+            }
+        }
+        return starts;
     }
 
     private static double upright(Equilibrium e) {
         return e.plane().up().getZ();
     }
 
-    private static boolean same(Equilibrium a, Equilibrium b) {
-        return Vector3D.angle(a.plane().up(), b.plane().up()) < SAME;
+    private static boolean isAmong(List<Equilibrium> found, WaterPlane plane, double angle) {
+        return found.stream().anyMatch(e -> Vector3D.angle(e.plane().up(), plane.up()) < angle);
     }
 
     private static List<Start> starts(Condition condition) {
@@ -81,7 +105,13 @@ final class Attitudes {
                 .mapToDouble(t -> t.energyAfloat(condition.middleMm(), condition.densityGPerMm3()))
                 .toArray();
         List<Start> starts = new ArrayList<>();
-        for (int i = 0; i < trials.length; i++) {
+        // The lowest first: they are nearest to where others end as well.
+        int[] order = IntStream.range(0, trials.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> energies[i]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        for (int i : order) {
             boolean lowest = true;
             for (int n : sphere.neighbours(i)) {
                 lowest &= energies[i] <= energies[n];
@@ -128,6 +158,7 @@ final class Attitudes {
     }
 
     private static Trial rough(Condition condition, WaterPlane direction, double guessMm, Trial near) {
-        return Trial.afloat(condition, condition::below, direction, guessMm, ROUGH, near);
+        double tolerance = Math.min(ROUGH, ROUGH_OF_RESERVE * condition.reserveG() / condition.massG());
+        return Trial.afloat(condition, condition::below, direction, guessMm, tolerance, near);
     }
 }

@@ -1,5 +1,7 @@
 package trimwright.statics;
 
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.immersion.Immersion;
 import trimwright.immersion.WaterPlane;
@@ -34,6 +36,8 @@ final class Balance {
 
     private static final double ROUGH_LEAST_RADIUS = 3e-3;
     private static final int MOST_STEPS = 300;
+    /** From how far away a known rest is recognised, rad. */
+    private static final double FORETOLD = 0.1;
 
     private final Condition condition;
     private final double weight;
@@ -44,6 +48,7 @@ final class Balance {
     private final boolean listHeld;
     private final double farthest;
 
+    private Predicate<WaterPlane> known = plane -> false;
     private Trial trial;
     private double energy;
     private double radius;
@@ -83,12 +88,17 @@ final class Balance {
     }
 
     /**
-     * The same, but given up when she turns too far from where she starts.
+     * The same, but given up when she turns too far from where she starts, or is so near to a rest that is known that she will end there.
      *
      * @param farthest angle, rad
+     * @param known whether there is a known rest at a plane
+     * @return empty when she goes to a known rest
      */
-    static Rest restNear(Condition condition, WaterPlane start, double farthest) {
-        return new Balance(condition, false, farthest, REST).run(start, null);
+    static Optional<Rest> restNear(
+            Condition condition, WaterPlane start, double farthest, Predicate<WaterPlane> known) {
+        Balance balance = new Balance(condition, false, farthest, REST);
+        balance.known = known;
+        return Optional.ofNullable(balance.run(start, null));
     }
 
     /**
@@ -115,6 +125,7 @@ final class Balance {
         }
     }
 
+    /** Null when she goes to a known rest. */
     private Rest run(WaterPlane start, Trial before) {
         radius = FIRST_RADIUS;
         accept(evaluate(start, before));
@@ -133,6 +144,9 @@ final class Balance {
             found = atRest(least);
             if (found) {
                 break;
+            }
+            if (foretellsKnown(turn)) {
+                return null;
             }
             if (farthest < Math.PI && Vector3D.angle(trial.plane().up(), start.up()) > farthest) {
                 break;
@@ -187,6 +201,12 @@ final class Balance {
                 trial.reducedMixed(),
                 trial.reducedPort(),
                 radius);
+    }
+
+    private boolean foretellsKnown(TrustStep turn) {
+        return turn.leastCurvature > 0
+                && Math.hypot(turn.x, turn.y) < FORETOLD
+                && known.test(trial.turned(turn.x, turn.y));
     }
 
     private double moment(Trial t) {
