@@ -93,13 +93,25 @@ final class Files {
         }
     }
 
+    /** A mesh, chosen in the folder of the boat at hand. */
+    Optional<Path> chooseMesh(String title) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter("Meshes", "*.stl", "*.obj", "*.3mf"),
+                        new FileChooser.ExtensionFilter("All files", "*"));
+        chooser.setInitialDirectory(folder());
+        return Optional.ofNullable(chooser.showOpenDialog(stage)).map(File::toPath);
+    }
+
     private FileChooser chooser(String title) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
         chooser.getExtensionFilters()
                 .addAll(
                         new FileChooser.ExtensionFilter("Boat files", "*.boat.json"),
-                        new FileChooser.ExtensionFilter("Meshes of a hull", "*.stl", "*.obj", "*.3mf"),
+                        new FileChooser.ExtensionFilter("Meshes", "*.stl", "*.obj", "*.3mf"),
                         new FileChooser.ExtensionFilter("All files", "*"));
         chooser.setInitialDirectory(folder());
         return chooser;

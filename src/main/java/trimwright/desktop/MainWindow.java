@@ -17,6 +17,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import trimwright.desktop.model.Background;
@@ -46,7 +47,7 @@ import trimwright.desktop.tank3d.PoolView;
 import trimwright.desktop.tank3d.Tank;
 import trimwright.desktop.tank3d.View;
 import trimwright.finding.UnusableInputException;
-import trimwright.mesh.MeshFiles;
+import trimwright.mesh.MeshFile;
 import trimwright.report.Measure;
 import trimwright.statics.Condition;
 import trimwright.statics.DiveRun;
@@ -63,7 +64,7 @@ final class MainWindow {
     private final Settings settings;
     private final Dialogs dialogs;
     private final Files files;
-    private final Background meshes;
+    private final MeshParts meshParts;
     private final BorderPane root = new BorderPane();
     private final PoolView pool;
     private final Trial trial;
@@ -89,11 +90,12 @@ final class MainWindow {
         this.settings = settings;
         dialogs = new Dialogs(stage, root);
         files = new Files(stage, desk, settings, dialogs, this::openOther);
-        meshes = new Background(workers, Platform::runLater);
         pool = has3d() ? new Tank(workers, Platform::runLater) : new FlatPool(workers, Platform::runLater);
+        Background reading = new Background(workers, Platform::runLater);
+        meshParts = new MeshParts(desk, files, dialogs, reading, pool);
         trial = new Trial(desk, workers, Platform::runLater);
         poolPane = new PoolPane(desk, pool, trial, settings);
-        parts = new PartsPane(desk);
+        parts = new PartsPane(desk, this::choosePart);
         afloat = new AfloatPane(desk, trial, pool);
         readings = new ReadingsPane(desk);
         verdict = new VerdictBand(desk);
@@ -193,10 +195,7 @@ final class MainWindow {
         diveRun.setLookedAt(job == Job.DIVE);
         levers.setLookedAt(job == Job.STAND);
         pool.trial(job == Job.AFLOAT);
-        VBox pane = Ui.column(6, Ui.words(job.purpose(), "purpose"), jobPanes.get(job));
-        pane.getStyleClass().add("side-pane");
-        jobScroll.setContent(pane);
-        jobScroll.setVvalue(0);
+        lead(Ui.column(6, Ui.words(job.purpose(), "purpose"), jobPanes.get(job)));
         if (job == Job.DIVE) {
             dive.entered();
         } else if (job == Job.BALLAST) {
@@ -285,7 +284,9 @@ final class MainWindow {
             choose(Job.POOL_TEST);
             poolTest.files().open(file);
         } else {
-            newHull(file);
+            meshParts.read(
+                    file,
+                    mesh -> meshParts.ask(file, () -> guide(NewHull.guess(file, mesh)), () -> newPart(file, mesh)));
         }
     }
 
@@ -294,11 +295,30 @@ final class MainWindow {
     }
 
     /** Leads from the mesh of a hull to a boat. */
-    void newHull(Path mesh) {
-        meshes.ask(
-                () -> NewHull.guess(mesh, MeshFiles.read(mesh)),
-                this::guide,
-                e -> desk.problem("This is neither a boat file nor a mesh that can be read", e));
+    void newHull(Path file) {
+        meshParts.read(file, mesh -> guide(NewHull.guess(file, mesh)));
+    }
+
+    private void choosePart() {
+        files.chooseMesh("The mesh of the part").ifPresent(file -> meshParts.read(file, mesh -> newPart(file, mesh)));
+    }
+
+    /** Leads from a mesh to a part of the boat at hand. */
+    private void newPart(Path file, MeshFile mesh) {
+        choose(Job.LOAD);
+        meshParts.begin(file, mesh, settings.measure(), pane -> {
+            if (pane == null) {
+                enter(Job.LOAD);
+            } else {
+                lead(pane);
+            }
+        });
+    }
+
+    private void lead(Region pane) {
+        pane.getStyleClass().add("side-pane");
+        jobScroll.setContent(pane);
+        jobScroll.setVvalue(0);
     }
 
     private void guide(NewHull guessed) {
@@ -306,10 +326,7 @@ final class MainWindow {
         pool.trial(false);
         poolPane.hint(null);
         poolPane.say("Drag turns the view · wheel nears · click the hull where the water is to stand");
-        NewHullPane pane = new NewHullPane(guessed, settings.measure(), pool, this::make, this::leaveNew);
-        pane.getStyleClass().add("side-pane");
-        jobScroll.setContent(pane);
-        jobScroll.setVvalue(0);
+        lead(new NewHullPane(guessed, settings.measure(), pool, this::make, this::leaveNew));
         showReadings(false);
         pool.look(View.SIDE);
     }

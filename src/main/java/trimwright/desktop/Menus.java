@@ -53,6 +53,10 @@ final class Menus {
         Menu menu = new Menu("_Boat");
         menu.getItems()
                 .addAll(
+                        item(
+                                "New from a mesh…",
+                                "Shortcut+N",
+                                () -> files.chooseMesh("The mesh of her hull").ifPresent(window::newHull)),
                         item("Open…", "Shortcut+O", files::chooseAndOpen),
                         recent,
                         new SeparatorMenuItem(),

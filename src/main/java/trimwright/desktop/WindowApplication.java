@@ -51,6 +51,9 @@ public final class WindowApplication extends Application {
         Desk desk = new Desk(workers, Platform::runLater, recovery);
         window = new MainWindow(stage, desk, settings, workers);
         Thread.currentThread().setUncaughtExceptionHandler((thread, e) -> window.unexpected(e));
+        if (Rehearsal.isAsked()) {
+            Rehearsal.begin(window);
+        }
         window.show();
         ahead.ifPresentOrElse(boat -> window.files().open(boat, file, isSample), () -> window.open(file, isSample));
         ahead = Optional.empty();

@@ -55,6 +55,11 @@ public record LoadedBoat(
         return doubts;
     }
 
+    /** The same boat as the file to which she was saved: what she needs further is looked for beside that. */
+    public LoadedBoat at(Path file) {
+        return new LoadedBoat(file, boat, text, document, findings, meshByPart, usedMeshes);
+    }
+
     /** The mesh of a part. */
     public Optional<ImportedMesh> mesh(String partId) {
         return Optional.ofNullable(meshByPart.get(partId));

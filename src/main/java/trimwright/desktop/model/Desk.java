@@ -283,7 +283,8 @@ public final class Desk {
             BoatFile.write(history.now(), to, overwrite);
             path = to;
             sample = false;
-            history.saved();
+            history.saved(to);
+            boat.set(history.now());
             unsaved.set(false);
             forgetRecovery();
             return Optional.empty();

@@ -7,6 +7,7 @@ import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
+import trimwright.boat.MeshShape;
 import trimwright.boat.Part;
 import trimwright.boat.Shape;
 import trimwright.mesh.Bounds;
@@ -56,6 +57,25 @@ public final class FreshPart {
             case FOAM -> box(boat, kind, middleMm, new Vector3D(30, 10, 8), Optional.empty(), FOAM_G_PER_CM3);
             default -> box(boat, kind, middleMm, new Vector3D(15, 10, 10), Optional.of(FITTING_G), FITTING_G_PER_CM3);
         };
+    }
+
+    /**
+     * A part of a given shape that is not in the boat yet, of the material that is usual for its kind.
+     *
+     * @param kind as in {@link #of}
+     * @param wished its id, unless that is taken
+     */
+    static Part ofMesh(Boat boat, Kind kind, String wished, MeshShape shape, double volumeMm3) {
+        Optional<Double> massG = kind == Kind.CYLINDER
+                ? Optional.of(Math.max(1, Math.rint(CYLINDER_G_PER_CM3 * volumeMm3 / 1000)))
+                : Optional.empty();
+        Optional<Double> density = switch (kind) {
+            case BALLAST -> Optional.of(LEAD_G_PER_CM3);
+            case FOAM -> Optional.of(FOAM_G_PER_CM3);
+            case FITTING -> Optional.of(FITTING_G_PER_CM3);
+            default -> Optional.empty();
+        };
+        return part(boat, kind, wished, shape, massG, density, Optional.empty());
     }
 
     private static Part box(
@@ -116,7 +136,17 @@ public final class FreshPart {
             Optional<Double> massG,
             Optional<Double> densityGPerCm3,
             Optional<String> inside) {
-        String wished = name(kind).toLowerCase(Locale.ROOT);
+        return part(boat, kind, name(kind).toLowerCase(Locale.ROOT), shape, massG, densityGPerCm3, inside);
+    }
+
+    private static Part part(
+            Boat boat,
+            Kind kind,
+            String wished,
+            Shape shape,
+            Optional<Double> massG,
+            Optional<Double> densityGPerCm3,
+            Optional<String> inside) {
         return new Part(
                 Edits.freeId(boat, wished),
                 kind,

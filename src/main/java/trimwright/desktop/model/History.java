@@ -1,5 +1,6 @@
 package trimwright.desktop.model;
 
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
@@ -75,8 +76,10 @@ public final class History {
         return !now().text().equals(savedText);
     }
 
-    /** The boat as she is now is in the file. */
-    public void saved() {
+    /** The boat as she is now is in that file. Earlier steps stay where they were: the meshes of parts that are gone were not taken along. */
+    public void saved(Path file) {
+        Step last = done.pop();
+        done.push(new Step(last.name(), last.boat().at(file)));
         savedText = now().text();
     }
 

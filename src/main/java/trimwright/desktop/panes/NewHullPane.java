@@ -10,7 +10,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import trimwright.boat.Boat;
 import trimwright.desktop.model.NewHull;
 import trimwright.desktop.model.Pose;
@@ -27,10 +26,11 @@ public final class NewHullPane extends VBox {
     private final PoolView pool;
     private final Label size = Ui.words("", "strong");
     private final Label complaint = Ui.words("", "error");
-    private final ComboBox<LengthUnit> unit = combo(List.of(LengthUnit.values()), LengthUnit::symbol);
-    private final ComboBox<Axis> forward = combo(List.of(Axis.values()), Axis::symbol);
-    private final ComboBox<Axis> up = combo(List.of(Axis.values()), Axis::symbol);
-    private final ComboBox<NewHull.Build> build = combo(Arrays.asList(NewHull.Build.values()), NewHull.Build::title);
+    private final ComboBox<LengthUnit> unit = Ui.choices(List.of(LengthUnit.values()), LengthUnit::symbol);
+    private final ComboBox<Axis> forward = Ui.choices(List.of(Axis.values()), Axis::symbol);
+    private final ComboBox<Axis> up = Ui.choices(List.of(Axis.values()), Axis::symbol);
+    private final ComboBox<NewHull.Build> build =
+            Ui.choices(Arrays.asList(NewHull.Build.values()), NewHull.Build::title);
     private final Label buildWords = Ui.words("", "quiet");
     private final NumberField scale = new NumberField(v -> put("scale", v, this::scaled));
     private final NumberField thickness = new NumberField(v -> put("thickness", v, this::thick));
@@ -105,23 +105,6 @@ public final class NewHullPane extends VBox {
         listen(build, v -> hull.built(v, hull.thicknessMm(), hull.densityGPerCm3(), hull.weighedG()));
         set(guessed);
         pool.onPointed(Optional.of(p -> set(hull.paintedThrough(p))));
-    }
-
-    private static <T> ComboBox<T> combo(List<T> values, Function<T, String> words) {
-        ComboBox<T> box = new ComboBox<>();
-        box.getItems().setAll(values);
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(T value) {
-                return value == null ? "" : words.apply(value);
-            }
-
-            @Override
-            public T fromString(String text) {
-                return null;
-            }
-        });
-        return box;
     }
 
     private <T> void listen(ComboBox<T> box, Function<T, NewHull> change) {

@@ -41,7 +41,8 @@ public final class PartsPane extends VBox {
     private final Map<String, Double> massById = new HashMap<>();
     private boolean following;
 
-    public PartsPane(Desk desk) {
+    /** @param fromMesh leads from a mesh, which is chosen first, to a part */
+    public PartsPane(Desk desk, Runnable fromMesh) {
         super(8);
         this.desk = desk;
         form = new PartForm(desk);
@@ -51,7 +52,11 @@ public final class PartsPane extends VBox {
         list.setCellFactory(l -> new PartCell());
         VBox.setVgrow(list, Priority.SOMETIMES);
         FlowPane buttons = new FlowPane(
-                6, 6, adding(), Ui.button("Copy", "Ctrl+D", this::copy), Ui.button("Delete", "Delete", this::delete));
+                6,
+                6,
+                adding(fromMesh),
+                Ui.button("Copy", "Ctrl+D", this::copy),
+                Ui.button("Delete", "Delete", this::delete));
         getChildren().addAll(list, sum, buttons, form, misfits);
         desk.boat().addListener((o, was, now) -> show(now));
         desk.flotation().addListener((o, was, now) -> {
@@ -80,7 +85,7 @@ public final class PartsPane extends VBox {
         }
     }
 
-    private MenuButton adding() {
+    private MenuButton adding(Runnable fromMesh) {
         MenuButton add = new MenuButton("Add");
         add.setId("add-part");
         for (Kind kind : List.of(Kind.BALLAST, Kind.FOAM, Kind.FITTING, Kind.CYLINDER, Kind.TANK)) {
@@ -88,6 +93,10 @@ public final class PartsPane extends VBox {
             item.setOnAction(e -> add(kind));
             add.getItems().add(item);
         }
+        MenuItem mesh = new MenuItem("From a mesh…");
+        mesh.setId("add-mesh");
+        mesh.setOnAction(e -> fromMesh.run());
+        add.getItems().add(mesh);
         return add;
     }
 

@@ -77,7 +77,12 @@ public final class PoolPane extends StackPane {
         StackPane.setMargin(hint, new Insets(0, 14, 56, 14));
         getChildren().addAll(sky, pool.node(), bar, note, hint);
         bar.setVisible(pool.isTurnable());
-        desk.boat().addListener((o, was, now) -> pool.showBoat(now.boat()));
+        desk.boat().addListener((o, was, now) -> {
+            // Saved to another file she is the same boat, and her marks stay.
+            if (was == null || !was.boat().equals(now.boat())) {
+                pool.showBoat(now.boat());
+            }
+        });
         desk.flotation().addListener((o, was, now) -> showPose());
         desk.looked().addListener((o, was, now) -> showPose());
         desk.selected().addListener((o, was, now) -> {

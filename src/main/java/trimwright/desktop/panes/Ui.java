@@ -1,9 +1,12 @@
 package trimwright.desktop.panes;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
@@ -12,6 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
+import javafx.util.StringConverter;
 
 /** Small pieces that every pane is made of. */
 public final class Ui {
@@ -57,6 +61,24 @@ public final class Ui {
         tip.setWrapText(true);
         tip.setMaxWidth(360);
         return tip;
+    }
+
+    /** Values to choose from, each told in words. */
+    static <T> ComboBox<T> choices(List<T> values, Function<T, String> words) {
+        ComboBox<T> box = new ComboBox<>();
+        box.getItems().setAll(values);
+        box.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(T value) {
+                return value == null ? "" : words.apply(value);
+            }
+
+            @Override
+            public T fromString(String text) {
+                return null;
+            }
+        });
+        return box;
     }
 
     public static VBox column(double gap, Node... children) {

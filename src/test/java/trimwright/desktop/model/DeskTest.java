@@ -150,6 +150,21 @@ class DeskTest {
         assertFalse(desk.needsNewFile());
     }
 
+    /** Work on her that is not saved belongs to the new file, also after a crash. */
+    @Test
+    void savedElsewhereSheBelongsThere() throws IOException {
+        Path other = folder.resolve("other").resolve("mine.boat.json");
+        Files.createDirectories(other.getParent());
+        assertEquals(Optional.empty(), desk.saveTo(other, false));
+        assertEquals(other, desk.boat().get().path());
+        assertFalse(desk.unsaved().get());
+        assertEquals(Optional.empty(), desk.edit("salt water", b -> Edits.water(b, 10, 30)));
+        assertEquals(other, desk.boat().get().path());
+        assertEquals(Optional.empty(), desk.save());
+        assertEquals(desk.boat().get().text(), BoatFile.read(other).text());
+        assertEquals(BOX, Files.readString(file));
+    }
+
     @Test
     void aFileChangedByAnotherProgramIsNoticed() throws IOException {
         assertFalse(desk.isChangedByOthers());
