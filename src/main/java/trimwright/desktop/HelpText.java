@@ -18,7 +18,7 @@ final class HelpText {
             Arrows   nudge the picked part fore, aft, up and down; with Shift to port and starboard (up, down)
             Ctrl+D   copy the picked part                  Delete   take it out
             Ctrl+Z, Ctrl+Shift+Z   undo, redo              Escape   pick nothing; back to her as loaded
-            Ctrl+O, Ctrl+S, Ctrl+Shift+S   open, save, save as
+            Ctrl+N   new from a mesh               Ctrl+O, Ctrl+S, Ctrl+Shift+S   open, save, save as
             Ctrl+P   save a picture of the pool            Ctrl+Q   quit
             Tab, Shift+Tab   from field to field           Enter   a typed number counts, Escape takes it back
             F10   the menus                                F11   this list
