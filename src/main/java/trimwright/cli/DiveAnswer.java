@@ -3,8 +3,6 @@ package trimwright.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import trimwright.boat.Piece;
-import trimwright.boat.Softness;
 import trimwright.finding.Finding;
 import trimwright.statics.Condition;
 import trimwright.statics.DepthRun;
@@ -63,14 +61,8 @@ record DiveAnswer(
                 LeakAllowance.of(condition),
                 SurfaceFilm.of(condition, run.course()),
                 WaterChange.of(condition, WaterChange.USUAL),
-                condition.pieces().stream().anyMatch(DiveAnswer::givesWay)
-                        ? Optional.of(DepthRun.of(condition, deepestM, deepestM / DEPTHS))
-                        : Optional.empty(),
+                DepthRun.ifPartsGiveWay(condition, deepestM, deepestM / DEPTHS),
                 Stream.concat(dived, findings.stream()).toList());
-    }
-
-    private static boolean givesWay(Piece piece) {
-        return piece.part().isAir() || !piece.part().softness().equals(Softness.NONE);
     }
 
     @Override

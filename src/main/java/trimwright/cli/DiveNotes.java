@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import trimwright.boat.Kind;
 import trimwright.report.AttitudeWords;
+import trimwright.report.DepthWords;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 import trimwright.report.WaterWords;
 import trimwright.statics.DepthRun;
@@ -208,18 +210,7 @@ final class DiveNotes {
                     Numbers.fixed(row.trimDeg(), 1));
         }
         page.heading("With depth").table(table);
-        page.paragraph(depth.noReturnM()
-                .map(m -> m == 0
-                        ? "She sinks as soon as she is under."
-                        : "From " + Numbers.fixed(m, 1) + " m down she no longer comes up by herself.")
-                .orElse("Down to " + Numbers.fixed(DepthRun.SEARCHED_M, 0) + " m she comes up by herself."));
-        if (soaks) {
-            page.paragraph("Soaking takes " + Numbers.g(depth.soakedG()) + " of lift"
-                    + depth.noReturnSoakedM()
-                            .map(m -> m == 0
-                                    ? ": soaked she sinks as soon as she is under."
-                                    : "; soaked she no longer comes up from " + Numbers.fixed(m, 1) + " m.")
-                            .orElse("."));
-        }
+        page.paragraph(DepthWords.noReturn(depth, Measure.METRIC));
+        DepthWords.soaking(depth, Measure.METRIC).ifPresent(page::paragraph);
     }
 }

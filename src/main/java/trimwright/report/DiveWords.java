@@ -45,7 +45,7 @@ public final class DiveWords {
         }
         return comesBack(
                         failSafe.residualG(), ResidualWanted.of(last.flotation().condition()), measure)
-                + staysOut(last.standing(), measure) + "; she lies there "
+                + staysOut(last.standing(), measure) + "; at rest there: "
                 + AttitudeWords.of(last.settled().orElseThrow().plane().up()) + ".";
     }
 

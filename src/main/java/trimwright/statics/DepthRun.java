@@ -61,6 +61,22 @@ public record DepthRun(List<Row> rows, double soakedG, Optional<Double> noReturn
         return new DepthRun(rows, run.soakedG(), run.noReturnM(false), run.noReturnM(true));
     }
 
+    /**
+     * Empty for a boat none of whose parts gives way to pressure or soaks.
+     *
+     * @param deepestM end of the table, m; positive
+     * @param stepM step of the table, m; positive
+     */
+    public static Optional<DepthRun> ifPartsGiveWay(Condition condition, double deepestM, double stepM) {
+        return condition.pieces().stream().anyMatch(DepthRun::givesWay)
+                ? Optional.of(of(condition, deepestM, stepM))
+                : Optional.empty();
+    }
+
+    private static boolean givesWay(Piece piece) {
+        return piece.part().isAir() || !piece.part().softness().equals(Softness.NONE);
+    }
+
     private static final class Run {
 
         private final Condition condition;
@@ -77,8 +93,7 @@ public record DepthRun(List<Row> rows, double soakedG, Optional<Double> noReturn
             topMm = condition.topMm(submerged.up());
             headM = headM(density);
             for (Piece piece : condition.pieces()) {
-                boolean soft = piece.part().isAir() || !piece.part().softness().equals(Softness.NONE);
-                if (soft && piece.displacer().isPresent()) {
+                if (givesWay(piece) && piece.displacer().isPresent()) {
                     yielding.add(piece);
                 }
             }

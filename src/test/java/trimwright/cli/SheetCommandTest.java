@@ -140,6 +140,60 @@ class SheetCommandTest {
         holds(text, "stern</th><td>20 %, walls 0.4 mm</td>.*<td class=\"r\">" + mm(hollow) + "</td></tr>");
     }
 
+    /** What dive --json says of depth, where foam gives way and soaks; nothing on the sheet of a boat whose parts stay as they are. */
+    @Test
+    void depthIsToldWherePartsGiveWay() throws IOException {
+        Path csv = Files.createDirectory(folder.resolve("csv"));
+        assertEquals(
+                ExitCode.DONE, Run.of("sheet", HERON, "--csv", csv).exitCode(), "a boat whose parts stay as they are");
+        assertFalse(Files.exists(csv.resolve("depth.csv")));
+        String boat = Files.readString(HERON)
+                .replace("\"kind\": \"foam\",", "\"kind\": \"foam\", \"compressionPercentPerM\": 8, \"uptakePercent\": 5,");
+        Files.copy(Path.of("sample-meshes/heron-hull.stl"), folder.resolve("heron-hull.stl"));
+        Path soft = Files.writeString(folder.resolve("soft.boat.json"), boat);
+        Path html = folder.resolve("soft.html");
+        Run run = Run.of("sheet", soft, "--csv", csv, "--overwrite", "--out", html);
+        assertEquals(ExitCode.DONE, run.exitCode(), run.err());
+        JsonNode depth = Run.json("dive", soft).object().get("depth");
+        List<String> lines = Files.readAllLines(csv.resolve("depth.csv"));
+        assertEquals(depth.get("rows").size() + 1, lines.size());
+        for (int i = 0; i < depth.get("rows").size(); i++) {
+            JsonNode row = depth.get("rows").get(i);
+            String expected = String.join(
+                    ",",
+                    mm(row.get("depthM").doubleValue()),
+                    mm(row.get("residualG").doubleValue()),
+                    mm(row.get("soakedResidualG").doubleValue()));
+            assertTrue(lines.get(i + 1).startsWith(expected + ","), lines.get(i + 1) + " for " + expected);
+        }
+        String text = Files.readString(html).replace('\u00A0', ' ');
+        holds(text, "From " + mm(depth.get("noReturnM").doubleValue()) + " m down she no longer comes up by herself");
+    }
+
+    /** The lines of the checklist, heading by heading, have keys of a reading, in the order in which the schema has them. */
+    @Test
+    void theChecklistIsInTheOrderOfAFileOfReadings() throws IOException {
+        String schema = Files.readString(Path.of("docs/pool-file.schema.json"));
+        Path html = folder.resolve("list.html");
+        assertEquals(ExitCode.DONE, Run.of("sheet", HERON, "--out", html).exitCode());
+        String text = Files.readString(html);
+        String list = text.substring(text.indexOf("In the pool</h2>"));
+        String[] readings = list.split("<h3>", -1);
+        assertEquals(7, readings.length, "what comes before, and six readings");
+        for (int i = 1; i < readings.length; i++) {
+            Matcher key = Pattern.compile("<span>[^<]*\\((\\w+)\\)</span></div>").matcher(readings[i]);
+            int before = 0;
+            int keys = 0;
+            while (key.find()) {
+                int at = schema.indexOf('"' + key.group(1) + "\": {");
+                assertTrue(at >= before, key.group(1) + " stands elsewhere in the schema, in " + readings[i]);
+                before = at;
+                keys++;
+            }
+            assertTrue(keys > 0, readings[i]);
+        }
+    }
+
     @Test
     void wrongInputIsToldInALine() {
         Run nothing = Run.of("sheet", HERON);
@@ -166,7 +220,9 @@ class SheetCommandTest {
         String text = Files.readString(html)
                 .replaceAll("data:image/png;base64,[^\"]*", "")
                 .replaceAll("<style>(?s:.*?)</style>", "")
-                .replace("which takes mm, g and degrees", "");
+                .replace("The file takes mm, g and degrees", "")
+                .replaceAll("\\((aboveMm|hangingG)\\)", "")
+                .replace('\u00A0', ' ');
 
         Matcher metric =
                 Pattern.compile("[^<>]*[0-9 ](mm|cm³|g·mm|g)\\b(?!/)[^<>]*").matcher(text.replaceAll("<[^>]*>", "\n"));
@@ -205,7 +261,7 @@ class SheetCommandTest {
         Path html = folder.resolve("sinks.html");
         Run run = Run.of("sheet", file, "--out", html);
         assertEquals(ExitCode.DONE, run.exitCode(), run.err());
-        String text = Files.readString(html);
+        String text = Files.readString(html).replace('\u00A0', ' ');
         holds(text, "class=\"verdict\">She sinks: she is [0-9.]+ g heavier");
         assertTrue(text.contains("The boat under water from starboard"), "picture");
         assertTrue(text.contains("mend that first"), "checklist");

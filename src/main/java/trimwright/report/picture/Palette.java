@@ -32,11 +32,11 @@ final class Palette {
     static int tint(Kind kind) {
         return switch (kind) {
             case HULL -> 0x34788B9C;
-            case CYLINDER -> 0x52B090C6;
+            case CYLINDER -> 0x6A8A62A8;
             case FOAM -> 0xE0F5CF4A;
-            case TANK -> 0xFFDCEBF4;
+            case TANK -> 0xFFF2F8FC;
             case BALLAST -> 0xFF3D4048;
-            case FITTING -> 0xFF86C0A6;
+            case FITTING -> 0xFF66AD8E;
             case AIR -> 0xC0E9E4F6;
         };
     }

@@ -10,7 +10,7 @@ import trimwright.report.picture.PlotFile.Format;
  * Curves over a common axis, in panels one above the other; panels that follow each other with the same x title share their x
  * axis. Told apart by colour and by dashes, so that it reads in black and white.
  *
- * @param title what stands above it
+ * @param title what stands above it; empty for nothing
  * @param panels from top to bottom, at least one
  */
 public record Plot(String title, List<Panel> panels) {

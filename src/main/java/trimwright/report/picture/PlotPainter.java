@@ -77,7 +77,7 @@ final class PlotPainter {
         }
         left = (int) Math.ceil(MARGIN + widest + 2 * TICK);
         diagramWidth = (int) (WIDTH - MARGIN - left);
-        double y = MARGIN + TITLE_ROW;
+        double y = MARGIN + (plot.title().isEmpty() ? 0 : TITLE_ROW);
         for (int i = 0; i < panels.size(); i++) {
             Plot.Panel panel = panels.get(i);
             boolean last = i + 1 == panels.size() || !shareAxis(panel, panels.get(i + 1));
@@ -99,7 +99,9 @@ final class PlotPainter {
         g.setColor(Color.WHITE);
         g.fill(new Rectangle2D.Double(0, 0, WIDTH, height));
         g.setColor(Palette.INK);
-        Lettering.write(g, letters.times(1.35).bold(), plot.title(), MARGIN, MARGIN + 16, 0);
+        if (!plot.title().isEmpty()) {
+            Lettering.write(g, letters.times(1.35).bold(), plot.title(), MARGIN, MARGIN + 16, 0);
+        }
         for (Placed p : placed) {
             new PlotChart(p.panel(), p.across(), p.up(), diagramWidth, diagramHeight).paintAt(g, left, p.top());
             axes(g, p);

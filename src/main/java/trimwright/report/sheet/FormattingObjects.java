@@ -13,6 +13,12 @@ final class FormattingObjects {
     /** Tables are not split; one that is longer than a page still may be. */
     private static final String KEPT_TOGETHER = " keep-together.within-page=\"7\"";
 
+    /** A line may otherwise end behind the stroke. */
+    private static final String DENSITY = "g/cm³";
+
+    private static final String KEPT_DENSITY =
+            "<fo:inline keep-together.within-line=\"always\">" + DENSITY + "</fo:inline>";
+
     private static final String SUM = "font-weight=\"bold\" border-top=\"0.8pt solid black\"";
 
     private final StringBuilder out = new StringBuilder();
@@ -82,14 +88,16 @@ final class FormattingObjects {
                             + (words.verdict()
                                     ? " space-before=\"2mm\" font-size=\"11pt\" font-weight=\"bold\"" + KEEP_WITH_NEXT
                                     : ""),
-                    words.text());
+                    Unbroken.of(words.text()));
         } else if (block instanceof Block.Heading heading) {
             block(
                     "space-before=\"3mm\" font-size=\"10.5pt\" font-weight=\"bold\" role=\"H3\"" + KEEP_WITH_NEXT,
                     heading.text());
         } else if (block instanceof Block.Points points) {
+            out.append("<fo:block").append(KEPT_TOGETHER).append('>');
             points.points()
-                    .forEach(p -> block("start-indent=\"4mm\" text-indent=\"-3mm\" space-after=\"0.7mm\"", "– " + p));
+                    .forEach(p -> block("start-indent=\"4mm\" text-indent=\"-3mm\" space-after=\"0.7mm\"", "– " + Unbroken.of(p)));
+            out.append("</fo:block>");
         } else if (block instanceof Block.Grid grid) {
             write(grid);
         } else if (block instanceof Block.Drawing drawing) {
@@ -149,7 +157,8 @@ final class FormattingObjects {
 
     /** As wide as its widest cell, within reason. */
     private static int width(Block.Grid grid, int column) {
-        int widest = grid.head().get(column).length();
+        // Heads are set bold, and so run wider.
+        int widest = (int) Math.ceil(1.2 * grid.head().get(column).length());
         for (List<String> row : grid.rows()) {
             widest = Math.max(widest, row.get(column).length());
         }
@@ -170,7 +179,8 @@ final class FormattingObjects {
     }
 
     private void block(String style, String words) {
-        out.append("<fo:block ").append(style).append('>').append(text(words)).append("</fo:block>");
+        out.append("<fo:block ").append(style).append('>');
+        out.append(text(words).replace(DENSITY, KEPT_DENSITY)).append("</fo:block>");
     }
 
     private String text(String words) {

@@ -65,12 +65,12 @@ public final class HtmlSheet {
 
     private void write(Block block) {
         if (block instanceof Block.Words words) {
-            element("p", words.verdict() ? "verdict" : "", words.text());
+            element("p", words.verdict() ? "verdict" : "", Unbroken.of(words.text()));
         } else if (block instanceof Block.Heading heading) {
             element("h3", "", heading.text());
         } else if (block instanceof Block.Points points) {
             out.append("<ul>\n");
-            points.points().forEach(p -> element("li", "", p));
+            points.points().forEach(p -> element("li", "", Unbroken.of(p)));
             out.append("</ul>\n");
         } else if (block instanceof Block.Grid grid) {
             write(grid);

@@ -33,11 +33,12 @@ final class SheetDive {
 
     Sheet.Section section() {
         List<Block> blocks = new ArrayList<>();
-        DivePlot.of("The dive", run, Optional.empty(), measure)
+        DivePlot.of("", run, Optional.empty(), measure)
                 .ifPresent(plot -> blocks.add(drawing(
                         plot, "GM, distance of B above G, list, trim and what stands out of the water over the fill")));
         blocks.add(steps());
         TankSizing.of(condition).ifPresent(s -> blocks.add(tank(s)));
+        blocks.addAll(SheetDepth.of(subject));
         return new Sheet.Section("The dive", false, blocks);
     }
 

@@ -29,7 +29,7 @@ final class SheetFirst {
     /** Letters of 13.5 on a picture as wide as the text of a page come out at 7 points. */
     private static final int PICTURE_DESIGN = 1000;
     /** Most that one of two pictures may take in height, so that both stand on the page with the figures; and one alone. */
-    private static final double ONE_OF_TWO = 252;
+    private static final double ONE_OF_TWO = 225;
 
     private static final double ALONE = 560;
     /** How deep a boat that sinks is drawn under the surface, as a share of her length. */

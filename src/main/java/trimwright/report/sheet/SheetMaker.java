@@ -74,16 +74,18 @@ public final class SheetMaker {
         page.addAll(first.pictures());
         List<Section> rest = new ArrayList<>();
         request.plan().ifPresent(plan -> rest.add(new SheetPlan(request.boat(), plan, measure).section()));
-        rest.add(new Section("What she weighs", request.plan().isEmpty(), List.of(tables.weights())));
-        rest.add(new Section("What it rests on", false, List.of(tables.restsOn(request.findings()))));
+        rest.add(new Section(
+                "What it rests on", request.plan().isEmpty(), List.of(tables.restsOn(request.findings()))));
+        rest.add(new Section("What she weighs", false, List.of(tables.weights())));
+        rest.add(new SheetWaters(subject).section());
         new SheetPrints(subject).section().ifPresent(rest::add);
         subject.dive().ifPresent(run -> rest.add(new SheetDive(subject, run).section()));
         righting.get().ifPresent(rest::add);
-        rest.add(new SheetWaters(subject).section());
         tolerance.get().ifPresent(t -> rest.add(new Section("How far it may be off", false, pool.of(t))));
         request.pool().ifPresent(p -> rest.add(new Section("What the pool said", false, pool.of(p))));
-        rest.add(new Section("In the pool", true, pool.checklist()));
         rest.add(new Section("Cautions", false, List.of(new Block.Points(SheetCautions.of(boat)))));
+        // Last, so that it comes off the sheet and goes to the pool alone.
+        rest.add(new Section("In the pool", true, pool.checklist()));
         page.add(first.key(tolerance.get()));
         List<Section> sections = new ArrayList<>(List.of(new Section("", false, page)));
         sections.addAll(rest);

@@ -204,41 +204,56 @@ final class SheetPool {
         before.add((subject.dives() ? "Line on the boat, somebody" : "Somebody")
                 + " watching, " + (SheetCautions.mayHaveABattery(subject.boat()) ? "batteries sealed in, " : "")
                 + "shallow water. Wipe off air bubbles, let her come to rest, read twice.");
-        before.add("The lines stand in the order of a file of readings, which takes mm, g and degrees"
+        before.add("Each heading is one reading of a file for pool, in the order in which that takes them; each line is one value of it,"
+                + " under the name in brackets. The file takes mm, g and degrees"
                 + (measure == Measure.METRIC
                         ? "."
                         : ": multiply inches by " + Numbers.plain(measure.typedMm(1)) + " and ounces by "
                                 + Numbers.fixed(measure.typedG(1), 2) + "."));
         blocks.add(new Block.Points(before));
-        blocks.add(new Block.Blank("Date, place, who", ""));
-        blocks.add(new Block.Blank("Water: temperature, and salt if any", "°C, g/kg"));
+        blocks.add(new Block.Blank("Day, place, who", "(date, name)"));
+        blocks.add(new Block.Blank("Water: temperature, and salt if any", "°C, g/kg (water)"));
         blocks.add(new Block.Heading(subject.dives() ? "Surfaced, tanks empty" : "Afloat"));
         heights(blocks);
-        blocks.add(new Block.Blank("List, and to which side", "°"));
-        String way = measure.massUnit() + ", " + measure.lengthUnit();
-        blocks.add(new Block.Blank("A known weight moved to starboard: its weight, how far", way));
-        blocks.add(new Block.Blank("List then, and to which side", "°"));
-        blocks.add(new Block.Blank("The same weight moved to port: how far", measure.lengthUnit()));
-        blocks.add(new Block.Blank("List then, and to which side", "°"));
+        blocks.add(list());
+        blocks.add(new Block.Heading("A known weight aboard moved to starboard"));
+        moved(blocks);
+        blocks.add(new Block.Heading("The same weight moved to port"));
+        moved(blocks);
         if (subject.dives()) {
             blocks.add(new Block.Heading("Dived, tanks full"));
             heights(blocks);
-            blocks.add(new Block.Blank("List, and to which side", "°"));
-            blocks.add(new Block.Blank("Trim, bow up or down", "°"));
-            blocks.add(new Block.Blank("Weight laid on her to take her under: its weight, x, z of its place", way));
-            blocks.add(new Block.Blank("Hanging from a scale then, wholly under water", measure.massUnit()));
+            blocks.add(list());
+            blocks.add(new Block.Blank("Trim, bow up (+) or down (–)", "° (trimDeg)"));
+            blocks.add(new Block.Heading("Hanging from a scale, wholly under water, tanks full"));
+            blocks.add(new Block.Blank("Weight laid on her to take her under, and x, y, z of its place", twoUnits("added")));
+            blocks.add(new Block.Blank("The scale shows", measure.massUnit() + " (hangingG)"));
         }
-        blocks.add(new Block.Heading("Last, since the water that moves with her blurs it"));
-        blocks.add(new Block.Blank("Ten rolls, over and back, take", "s"));
-        blocks.add(new Block.Blank("What was added, moved or taken out, where", ""));
+        blocks.add(new Block.Heading("Rolling; last, since the water that moves with her blurs it"));
+        blocks.add(new Block.Blank("Ten rolls, over and back; a tenth of it", "s (rollS)"));
+        blocks.add(new Block.Blank("What was changed on the day, and where", ""));
         return blocks;
+    }
+
+    private void moved(List<Block> blocks) {
+        blocks.add(new Block.Blank("Its weight, and how far it was moved", twoUnits("moved")));
+        blocks.add(list());
+    }
+
+    private static Block list() {
+        return new Block.Blank("List, to starboard (+) or to port (–)", "° (heelDeg)");
+    }
+
+    private String twoUnits(String key) {
+        return measure.massUnit() + ", " + measure.lengthUnit() + " (" + key + ")";
     }
 
     private void heights(List<Block> blocks) {
         boolean line = subject.boat().paintedLine().isPresent();
         String where =
                 line ? "Water above (+) or below (–) the paint" : "A marked point of known x, y, z above the water";
-        blocks.add(new Block.Blank(where + ", bow", measure.lengthUnit()));
-        blocks.add(new Block.Blank(where + ", stern", measure.lengthUnit()));
+        String unit = measure.lengthUnit() + (line ? " (aboveMm)" : " (freeboardMm)");
+        blocks.add(new Block.Blank(where + ", bow", unit));
+        blocks.add(new Block.Blank(where + ", stern", unit));
     }
 }

@@ -103,8 +103,12 @@ final class SheetPrints {
                     false));
         }
         if (!(dry > 0)) {
-            return List.of(
-                    new Block.Words("The infill counts as full of water already, so soaking changes nothing.", false));
+            boolean floods = printed.stream().anyMatch(p -> infillOf(p).filter(Infill::floods).isPresent());
+            return List.of(new Block.Words(
+                    floods
+                            ? "The infill counts as full of water already, so soaking changes nothing."
+                            : "Walls of that thickness on both sides leave no room for infill: they count as solid.",
+                    false));
         }
         double density = subject.condition().densityGPerMm3();
         Boat soaked = subject.boat()

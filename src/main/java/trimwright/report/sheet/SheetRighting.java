@@ -43,7 +43,7 @@ final class SheetRighting {
         Steadiness.afloat(subject.condition())
                 .ifPresent(s -> blocks.add(new Block.Words(StabilityWords.of(s, measure), false)));
         blocks.add(new Block.Points(summaries(surfaced.get(), dived)));
-        RightingPlot.of("Righting levers", surfaced.get(), dived, measure)
+        RightingPlot.of("", surfaced.get(), dived, measure)
                 .ifPresent(plot -> blocks.add(SheetDive.drawing(
                         plot, "The righting lever over the list, with its range and greatest value")));
         blocks.add(levers(surfaced.get(), dived));
