@@ -19,6 +19,9 @@ final class FormattingObjects {
     private static final String KEPT_DENSITY =
             "<fo:inline keep-together.within-line=\"always\">" + DENSITY + "</fo:inline>";
 
+    /** How much wider bold letters run. */
+    private static final double BOLD = 1.12;
+
     private static final String SUM = "font-weight=\"bold\" border-top=\"0.8pt solid black\"";
 
     private final StringBuilder out = new StringBuilder();
@@ -156,13 +159,19 @@ final class FormattingObjects {
     }
 
     /** As wide as its widest cell, within reason. */
-    private static int width(Block.Grid grid, int column) {
-        // Heads are set bold, and so run wider.
-        int widest = (int) Math.ceil(1.2 * grid.head().get(column).length());
+    private static double width(Block.Grid grid, int column) {
+        double widest = BOLD * run(grid.head().get(column));
         for (List<String> row : grid.rows()) {
-            widest = Math.max(widest, row.get(column).length());
+            widest = Math.max(widest, run(row.get(column)));
         }
         return Math.max(5, Math.min(42, widest + 2));
+    }
+
+    /** How far words run, in letters of middling width. */
+    private static double run(String words) {
+        return words.chars()
+                .mapToDouble(c -> "mMwW%".indexOf(c) >= 0 ? 1.5 : "iljtfrI.,:;'() ".indexOf(c) >= 0 ? 0.55 : 1)
+                .sum();
     }
 
     private void row(String columns, List<String> cells, String style) {
