@@ -148,7 +148,9 @@ class SheetCommandTest {
                 ExitCode.DONE, Run.of("sheet", HERON, "--csv", csv).exitCode(), "a boat whose parts stay as they are");
         assertFalse(Files.exists(csv.resolve("depth.csv")));
         String boat = Files.readString(HERON)
-                .replace("\"kind\": \"foam\",", "\"kind\": \"foam\", \"compressionPercentPerM\": 8, \"uptakePercent\": 5,");
+                .replace(
+                        "\"kind\": \"foam\",",
+                        "\"kind\": \"foam\", \"compressionPercentPerM\": 8, \"uptakePercent\": 5,");
         Files.copy(Path.of("sample-meshes/heron-hull.stl"), folder.resolve("heron-hull.stl"));
         Path soft = Files.writeString(folder.resolve("soft.boat.json"), boat);
         Path html = folder.resolve("soft.html");
@@ -181,7 +183,8 @@ class SheetCommandTest {
         String[] readings = list.split("<h3>", -1);
         assertEquals(7, readings.length, "what comes before, and six readings");
         for (int i = 1; i < readings.length; i++) {
-            Matcher key = Pattern.compile("<span>[^<]*\\((\\w+)\\)</span></div>").matcher(readings[i]);
+            Matcher key =
+                    Pattern.compile("<span>[^<]*\\((\\w+)\\)</span></div>").matcher(readings[i]);
             int before = 0;
             int keys = 0;
             while (key.find()) {

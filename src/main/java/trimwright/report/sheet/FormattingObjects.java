@@ -99,7 +99,8 @@ final class FormattingObjects {
         } else if (block instanceof Block.Points points) {
             out.append("<fo:block").append(KEPT_TOGETHER).append('>');
             points.points()
-                    .forEach(p -> block("start-indent=\"4mm\" text-indent=\"-3mm\" space-after=\"0.7mm\"", "– " + Unbroken.of(p)));
+                    .forEach(p -> block(
+                            "start-indent=\"4mm\" text-indent=\"-3mm\" space-after=\"0.7mm\"", "– " + Unbroken.of(p)));
             out.append("</fo:block>");
         } else if (block instanceof Block.Grid grid) {
             write(grid);

@@ -31,16 +31,16 @@ final class SheetDepth {
     private List<Block> blocks() {
         Measure measure = subject.measure();
         boolean soaks = depth.soakedG() > 0;
-        List<String> head = new ArrayList<>(
-                List.of("depth " + DepthWords.depthUnit(measure), subject.inMass("buoyancy left")));
+        List<String> head =
+                new ArrayList<>(List.of("depth " + DepthWords.depthUnit(measure), subject.inMass("buoyancy left")));
         if (soaks) {
             head.add(subject.inMass("when soaked"));
         }
         head.addAll(List.of(subject.inLength("B above G"), "trim °"));
         List<List<String>> rows = new ArrayList<>();
         for (DepthRun.Row row : depth.rows()) {
-            List<String> cells = new ArrayList<>(List.of(
-                    DepthWords.depthNumber(row.depthM(), measure), measure.massNumber(row.residualG(), 1)));
+            List<String> cells = new ArrayList<>(
+                    List.of(DepthWords.depthNumber(row.depthM(), measure), measure.massNumber(row.residualG(), 1)));
             if (soaks) {
                 cells.add(measure.massNumber(row.soakedResidualG(), 1));
             }

@@ -204,12 +204,13 @@ final class SheetPool {
         before.add((subject.dives() ? "Line on the boat, somebody" : "Somebody")
                 + " watching, " + (SheetCautions.mayHaveABattery(subject.boat()) ? "batteries sealed in, " : "")
                 + "shallow water. Wipe off air bubbles, let her come to rest, read twice.");
-        before.add("Each heading is one reading of a file for pool, in the order in which that takes them; each line is one value of it,"
-                + " under the name in brackets. The file takes mm, g and degrees"
-                + (measure == Measure.METRIC
-                        ? "."
-                        : ": multiply inches by " + Numbers.plain(measure.typedMm(1)) + " and ounces by "
-                                + Numbers.fixed(measure.typedG(1), 2) + "."));
+        before.add(
+                "Each heading is one reading of a file for pool, in the order in which that takes them; each line is one value of it,"
+                        + " under the name in brackets. The file takes mm, g and degrees"
+                        + (measure == Measure.METRIC
+                                ? "."
+                                : ": multiply inches by " + Numbers.plain(measure.typedMm(1)) + " and ounces by "
+                                        + Numbers.fixed(measure.typedG(1), 2) + "."));
         blocks.add(new Block.Points(before));
         blocks.add(new Block.Blank("Day, place, who", "(date, name)"));
         blocks.add(new Block.Blank("Water: temperature, and salt if any", "°C, g/kg (water)"));
@@ -226,7 +227,8 @@ final class SheetPool {
             blocks.add(list());
             blocks.add(new Block.Blank("Trim, bow up (+) or down (–)", "° (trimDeg)"));
             blocks.add(new Block.Heading("Hanging from a scale, wholly under water, tanks full"));
-            blocks.add(new Block.Blank("Weight laid on her to take her under, and x, y, z of its place", twoUnits("added")));
+            blocks.add(new Block.Blank(
+                    "Weight laid on her to take her under, and x, y, z of its place", twoUnits("added")));
             blocks.add(new Block.Blank("The scale shows", measure.massUnit() + " (hangingG)"));
         }
         blocks.add(new Block.Heading("Rolling; last, since the water that moves with her blurs it"));

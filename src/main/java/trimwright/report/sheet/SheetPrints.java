@@ -103,7 +103,8 @@ final class SheetPrints {
                     false));
         }
         if (!(dry > 0)) {
-            boolean floods = printed.stream().anyMatch(p -> infillOf(p).filter(Infill::floods).isPresent());
+            boolean floods = printed.stream()
+                    .anyMatch(p -> infillOf(p).filter(Infill::floods).isPresent());
             return List.of(new Block.Words(
                     floods
                             ? "The infill counts as full of water already, so soaking changes nothing."
