@@ -92,10 +92,6 @@ final class LinearProgramme {
         return this;
     }
 
-    List<Row> rows() {
-        return rows;
-    }
-
     /** Solves without prices. */
     Solution solve() {
         return solve(false);

@@ -64,6 +64,9 @@ public class CutBenchmark {
     }
 
     @Benchmark
+    @Aim(ms = 0.7, at = "100000")
+    @Aim(ms = 7, at = "1000000")
+    @Aim(ms = 35, at = "5000000")
     public Immersion brute() {
         Immersion sum = sums();
         BruteCut.addBelow(sum, mesh);
@@ -71,11 +74,15 @@ public class CutBenchmark {
     }
 
     @Benchmark
+    @Aim(ms = 1, at = "1000000", baseline = "brute")
+    @Aim(ms = 2.5, at = "5000000")
     public Immersion tree() {
         return checked(sums().add(solid));
     }
 
     @Benchmark
+    @Aim(ms = 1, at = "1000000", baseline = "brute")
+    @Aim(ms = 2.5, at = "5000000")
     public Immersion treeOfSkin() {
         Immersion sum = sums().add(skin);
         // More than half of the shell: the plane lies above the middle.
@@ -86,6 +93,8 @@ public class CutBenchmark {
     }
 
     @Benchmark
+    @Aim(ms = 300, at = "1000000")
+    @Aim(ms = 1500, at = "5000000")
     public MeshTree buildTree() {
         return MeshTree.of(mesh);
     }

@@ -55,6 +55,8 @@ public class DiveBenchmark {
 
     /** 50 steps, each with both GM, what stands out and the line. */
     @Benchmark
+    @Aim(ms = 60, at = "heron", baseline = "diveBaseline")
+    @Aim(ms = 1000, at = "million")
     public DiveRun dive() {
         return DiveRun.of(condition, STEPS);
     }
@@ -70,6 +72,8 @@ public class DiveBenchmark {
 
     /** By 2 degrees, 180° to both sides. */
     @Benchmark
+    @Aim(ms = 240, at = "heron")
+    @Aim(ms = 2000, at = "million")
     public Optional<RightingCurve> righting() {
         return RightingCurve.surfaced(condition, 2);
     }

@@ -95,6 +95,7 @@ public class FloatBenchmark {
     }
 
     @Benchmark
+    @Aim(ms = 6, at = "million", baseline = "baselineGeneralMinimiser")
     public Equilibrium settle() {
         Flotation flotation = Flotation.settling(condition);
         Equilibrium found = flotation.settled().orElseThrow();

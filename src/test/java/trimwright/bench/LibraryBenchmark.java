@@ -94,6 +94,7 @@ public class LibraryBenchmark {
     }
 
     @Benchmark
+    @Aim(baseline = "baselineLibrary")
     public double brute() {
         Immersion sum = sums();
         BruteCut.addBelow(sum, mesh);
@@ -101,6 +102,7 @@ public class LibraryBenchmark {
     }
 
     @Benchmark
+    @Aim(baseline = "baselineLibrary")
     public double tree() {
         return checked(sums().add(solid).volumeMm3());
     }

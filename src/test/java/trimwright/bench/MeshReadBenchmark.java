@@ -68,6 +68,7 @@ public class MeshReadBenchmark {
     }
 
     @Benchmark
+    @Aim(baseline = "baselineReadWithHashMap")
     public TriangleMesh read() {
         return checked(MeshFiles.read(file).mesh());
     }
@@ -78,6 +79,7 @@ public class MeshReadBenchmark {
     }
 
     @Benchmark
+    @Aim(ms = 200, baseline = "baselineReadWithHashMap")
     public Soundness readAndQuickCheck() {
         return checked(Soundness.quick(MeshFiles.read(file).mesh()));
     }

@@ -63,16 +63,19 @@ public class PlanBenchmark {
     }
 
     @Benchmark
+    @Aim(ms = 500, baseline = "floatOnce")
     public BallastPlan plan() {
         return checked(Planner.plan(own));
     }
 
     @Benchmark
+    @Aim(baseline = "floatOnce")
     public BallastPlan planInFoundZones() {
         return checked(Planner.plan(found));
     }
 
     @Benchmark
+    @Aim(ms = 3000, baseline = "floatOnce")
     public TradeOff tradeOff() {
         TradeOff curve = TradeOff.of(own, POINTS);
         require(
@@ -82,6 +85,7 @@ public class PlanBenchmark {
     }
 
     @Benchmark
+    @Aim(ms = 1000)
     public List<Room> room() {
         List<Room> rooms = Room.of(boat.zones(), boat.pieces(), own.line());
         double cm3 = rooms.stream().mapToDouble(Room::freeMm3).sum() / 1000;

@@ -62,17 +62,20 @@ public class PoolBenchmark {
     }
 
     @Benchmark
+    @Aim(ms = 2000, baseline = "settlingBaseline")
     public PoolEstimate pool() {
         return PoolEstimate.of(boat, test);
     }
 
     /** The estimate with the change to make now. */
     @Benchmark
+    @Aim(baseline = "settlingBaseline")
     public PoolOutcome poolWithTheChange() {
         return PoolOutcome.of(boat, test);
     }
 
     @Benchmark
+    @Aim(ms = 20_000, baseline = "settlingBaseline")
     @Warmup(iterations = 1, time = 1)
     @Measurement(iterations = 3, time = 1)
     public Tolerance tenThousandBoats() {

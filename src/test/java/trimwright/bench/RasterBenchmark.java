@@ -91,6 +91,7 @@ public class RasterBenchmark {
 
     /** One hull into one layer of 1200 × 800 px with 2 × 2 samples, and out as an image. */
     @Benchmark
+    @Aim(baseline = "baselineProjection")
     public BufferedImage oneLayer() {
         Canvas canvas = new Canvas(WIDTH, HEIGHT, GROUND);
         canvas.layer(0).surface(view.project(mesh), mesh.corners(), 0xff808080);
@@ -105,6 +106,7 @@ public class RasterBenchmark {
 
     /** The whole picture with both views, outlines, key and letters. */
     @Benchmark
+    @Aim(baseline = "baselineProjection")
     public BufferedImage picture() {
         return BoatPicture.draw(scene, WIDTH);
     }

@@ -33,6 +33,18 @@ class LinearProgrammeTest {
         assertEquals(0, s.gap(), 1e-9);
     }
 
+    /** The same with one unknown counted in millionths, the other in millions, and rows and cost in units of their own: gram and mm³ differ as much. */
+    @Test
+    void unitsDoNotMatter() {
+        LinearProgramme.Solution s = new LinearProgramme(new double[] {-3e-21, -5e-9}, new double[] {4e6, 6e-6})
+                .row("plant 3", new double[] {3e8, 2e20}, LinearProgramme.Sense.AT_MOST, 18e14)
+                .solveWithPrices();
+        assertArrayEquals(new double[] {2, 6}, new double[] {1e-6 * s.x()[0], 1e6 * s.x()[1]}, 1e-9);
+        assertEquals(-36e-15, s.value(), 1e-24);
+        assertEquals(-1e-29, s.prices()[0], 1e-38);
+        assertEquals(0, s.gap(), 1e-24);
+    }
+
     /** Beale's programme, on which a careless simplex circles: the answer is -0.05 (Beale 1955; from memory). */
     @Test
     void bealeDoesNotCircle() {
