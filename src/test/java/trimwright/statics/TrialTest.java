@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import trimwright.TestMeshes;
 import trimwright.boat.Boat;
 import trimwright.boat.PaintedLine;
 import trimwright.immersion.WaterPlane;
@@ -119,5 +122,96 @@ class TrialTest {
         assertEquals(0, rest.trial().slopePort / (mass * 400 * scale), 1e-12);
         // Once at rest, one plane says so.
         assertEquals(1, Balance.rest(boat, rest.trial().plane()).cuts());
+    }
+
+    /** Of rough bodies, whose waterplane lies anywhere: a little off the height that carries her, the slopes with the height following are those there. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6})
+    void aLittleOffTheHeightChangesNoSlope(int seed) {
+        Condition boat = Condition.of(RandomBoats.of(seed));
+        double scale = boat.massG() * boat.lengthMm();
+        Trial carried = TestBoats.held(boat, TestMeshes.direction(new Random(seed)));
+        WaterPlane plane = carried.plane();
+        double off = 1e-5 * boat.lengthMm();
+        Trial trial = Trial.of(boat, boat.below(plane.at(plane.heightMm() + off)), null);
+        assertEquals(carried.slopeAhead, trial.reducedSlopeAhead(), 1e-8 * scale);
+        assertEquals(carried.slopePort, trial.reducedSlopePort(), 1e-8 * scale);
+        assertEquals(
+                carried.energyAbout(boat.middleMm(), boat.densityGPerMm3()),
+                trial.energyAfloat(boat.middleMm(), boat.densityGPerMm3()),
+                1e-11 * scale);
+    }
+
+    /** The mixed curvature is what the one between the two directions has more than their mean. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6})
+    void theMixedCurvatureIsThatBetween(int seed) {
+        Condition boat = Condition.of(RandomBoats.of(seed));
+        double scale = boat.massG() * boat.lengthMm();
+        Vector3D up = TestMeshes.direction(new Random(seed));
+        Trial still = TestBoats.held(boat, up);
+        WaterPlane plane = still.plane();
+        double eps = 1e-3;
+        double[] energy = new double[2];
+        for (int i = 0; i < 2; i++) {
+            double angle = i == 0 ? eps : -eps;
+            Vector3D between = plane.ahead().add(plane.port()).normalize();
+            Trial turned = TestBoats.held(boat, new Vector3D(Math.cos(angle), up, Math.sin(angle), between));
+            energy[i] = turned.energyAbout(boat.middleMm(), boat.densityGPerMm3());
+        }
+        double here = still.energyAbout(boat.middleMm(), boat.densityGPerMm3());
+        double curvature = (energy[0] - 2 * here + energy[1]) / (eps * eps);
+        assertEquals(
+                curvature - 0.5 * (still.reducedAhead() + still.reducedPort()), still.reducedMixed(), 2e-3 * scale);
+    }
+
+    /** What is missing after a turn grows with its square, for any waterplane. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6})
+    void aTurnKeepsHerCarried(int seed) {
+        Condition boat = Condition.of(RandomBoats.of(seed));
+        Trial still = TestBoats.held(boat, TestMeshes.direction(new Random(seed)));
+        for (double angle : new double[] {1e-3, 1e-4}) {
+            for (int side = 0; side < 4; side++) {
+                double turn = side * Math.PI / 2 + 0.4;
+                WaterPlane next = still.turned(angle * Math.cos(turn), angle * Math.sin(turn));
+                Trial after = Trial.of(boat, boat.below(next), still);
+                assertEquals(0, after.force / boat.massG(), 100 * angle * angle);
+            }
+        }
+    }
+
+    /** The effect of a change is what is different after it, on a boat that lists and trims before. */
+    @Test
+    void aChangeIsADifference() {
+        Condition before = Condition.of(TestBoats.block(400, 100, 80, 1600, new Vector3D(6, 3, 30)));
+        Equilibrium first = Flotation.settling(before).settled().orElseThrow();
+        Equilibrium second = Flotation.settling(before.carrying(10, new Vector3D(90, -20, 50)))
+                .settled()
+                .orElseThrow();
+        GramEffect effect = GramEffect.afloat(first, second, 180, -170);
+        assertEquals(second.heelDeg(), first.heelDeg() + effect.heelDeg(), 1e-12);
+        assertEquals(second.trimDeg(), first.trimDeg() + effect.trimDeg(), 1e-12);
+        assertEquals(second.gmTransverseMm(), first.gmTransverseMm() + effect.firmnessMm(), 1e-12);
+        assertOnLine(first, second, 180, effect.lineAtBowMm());
+        assertOnLine(first, second, -170, effect.lineAtSternMm());
+    }
+
+    /** A point of the centreline in the first surface, raised by the change, lies in the second. */
+    private static void assertOnLine(Equilibrium first, Equilibrium second, double x, double change) {
+        Vector3D up = first.plane().up();
+        Vector3D ground = new Vector3D(x, 0, 0);
+        double z = (first.plane().heightMm() - up.dotProduct(ground)) / up.getZ();
+        assertEquals(second.plane().heightMm(), second.plane().up().dotProduct(new Vector3D(x, 0, z + change)), 1e-9);
+    }
+
+    /** List and trim make the direction that says them. */
+    @ParameterizedTest
+    @CsvSource({"20, 10", "-35, 4", "170, -60"})
+    void listAndTrimThereAndBack(double heel, double trim) {
+        Vector3D up = Equilibrium.up(heel, trim);
+        assertEquals(1, up.getNorm(), 1e-15);
+        assertEquals(heel, Equilibrium.heelDeg(up), 1e-12);
+        assertEquals(trim, Equilibrium.trimDeg(up), 1e-12);
     }
 }
