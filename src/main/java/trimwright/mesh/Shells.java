@@ -159,10 +159,6 @@ public final class Shells {
         return closed[number - 1] && oriented[number - 1];
     }
 
-    int firstTriangle(int number) {
-        return firstTriangle[number - 1];
-    }
-
     Bounds bounds(int number) {
         int i = ShellSums.STRIDE * (number - 1) + ShellSums.BOX;
         return new Bounds(sums[i], sums[i + 1], sums[i + 2], sums[i + 3], sums[i + 4], sums[i + 5]);

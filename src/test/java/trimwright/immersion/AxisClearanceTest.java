@@ -25,7 +25,7 @@ class AxisClearanceTest {
     private static final double TO = 340;
 
     /** Points of the net along an edge. */
-    private static final int NET = 40;
+    private static final int NET = 12;
 
     private record Triangle(Vector3D a, Vector3D b, Vector3D c) {
 
