@@ -136,6 +136,12 @@ final class PlanOptions {
     }
 
     private PlanRequest pair(Boat boat, double lead, double foam) {
+        for (OptionSpec other : List.of(bg, gm, residual, offLine, list, divedTrim, goal, mass, takeFrom)) {
+            if (other.getValue() != null) {
+                throw command.misuse(other.longestName()
+                        + " is for a whole plan, and --add-lead or --add-foam asks for less. Leave one of them out.");
+            }
+        }
         Double leadG = command.within(addLead, 1, MOST, "g");
         Double foamCm3 = command.within(addFoam, 1, MOST, "cm³");
         if (leadG != null && foamCm3 != null) {

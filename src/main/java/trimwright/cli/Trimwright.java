@@ -1,6 +1,7 @@
 package trimwright.cli;
 
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,20 +12,14 @@ final class Trimwright implements Callable<Integer> {
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this).name("trimwright");
 
     private static final String COMPLETION = "completion";
+    private static final String VIEW = "view";
+
+    /** Commands that speak of others, or run them. */
+    private static final Set<String> NEED_OTHERS = Set.of(COMPLETION, VIEW);
 
     /** All commands in the order of the help. */
     private static final List<String> NAMES = List.of(
-            "inspect",
-            "float",
-            "waterlines",
-            "dive",
-            "righting",
-            "ballast",
-            "seat",
-            "pool",
-            "sheet",
-            "view",
-            COMPLETION);
+            "inspect", "float", "waterlines", "dive", "righting", "ballast", "seat", "pool", "sheet", VIEW, COMPLETION);
 
     private Trimwright(WindowDoor door, List<String> names) {
         AbstractCommand.addHelp(spec);
@@ -57,7 +52,7 @@ final class Trimwright implements Callable<Integer> {
             case "seat" -> new SeatCommand();
             case "pool" -> new PoolCommand();
             case "sheet" -> new SheetCommand();
-            case "view" -> new ViewCommand(door);
+            case VIEW -> new ViewCommand(door);
             case COMPLETION -> new CompletionCommand();
             default -> throw new IllegalArgumentException(name);
         };
@@ -75,12 +70,14 @@ final class Trimwright implements Callable<Integer> {
 
     /** As much of the tree as these arguments ask for: a command that is named needs no other, and the start of the program is short. */
     static CommandLine commandLine(String... args) {
-        boolean one = args.length > 0 && NAMES.contains(args[0]) && !args[0].equals(COMPLETION);
+        boolean one = args.length > 0 && NAMES.contains(args[0]) && !NEED_OTHERS.contains(args[0]);
         return commandLine(WindowDoor::reflective, one ? List.of(args[0]) : NAMES);
     }
 
     private static CommandLine commandLine(WindowDoor door, List<String> names) {
         return new CommandLine(new Trimwright(door, names).spec)
+                // A word that begins with @ is a name like any other.
+                .setExpandAtFiles(false)
                 .setParameterExceptionHandler(Failures::misused)
                 .setExecutionExceptionHandler(Failures::failed);
     }
@@ -88,6 +85,6 @@ final class Trimwright implements Callable<Integer> {
     /** Without a command: the window. */
     @Override
     public Integer call() {
-        return spec.commandLine().getSubcommands().get("view").execute();
+        return spec.commandLine().getSubcommands().get(VIEW).execute();
     }
 }

@@ -82,6 +82,9 @@ public final class BoatFile {
      */
     public static List<Finding> write(LoadedBoat boat, Path to, boolean overwrite) {
         MeshCopies copies = MeshCopies.needed(boat, to);
+        if (Files.isDirectory(to)) {
+            throw new UnusableInputException(Finding.of(Code.FILE_IS_DIRECTORY, new Place.InFile(to.toString())));
+        }
         if (!overwrite && Files.exists(to)) {
             throw new UnusableInputException(Finding.of(Code.FILE_EXISTS, new Place.InFile(to.toString())));
         }

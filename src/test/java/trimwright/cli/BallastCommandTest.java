@@ -279,6 +279,8 @@ class BallastCommandTest {
                 "--for stability --mass -3|--mass takes 1 to",
                 "--add-lead -5|--add-lead takes 1 to",
                 "--add-lead 5 --add-foam 5|Give one of",
+                "--add-lead 5 --bg 9|--bg is for a whole plan",
+                "--add-foam 5 --take-from x|--take-from is for a whole plan",
                 "--lead-density 0|--lead-density takes",
                 "--plot x.gif|Allowed are"
             })

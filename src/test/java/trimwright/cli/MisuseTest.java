@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -91,6 +95,15 @@ class MisuseTest {
         String command = line.split(" ")[0];
         String told = refused("Help: trimwright " + command + " --help", List.of(line.split(" ")));
         assertTrue(told.startsWith(start), told);
+    }
+
+    /** A word that begins with @ is no list of further words. */
+    @Test
+    void aNameMayBeginWithAt(@TempDir Path folder) throws IOException {
+        Path words = Files.writeString(folder.resolve("words"), "float --help");
+        Run run = Run.of("float", "@" + words);
+        assertEquals(ExitCode.UNUSABLE, run.exitCode());
+        assertTrue(run.err().startsWith("error: @" + words + ": there is no such file."), run.err());
     }
 
     @Test

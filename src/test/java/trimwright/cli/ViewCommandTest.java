@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -53,6 +54,15 @@ class ViewCommandTest {
                 text.lines().findFirst().get());
         assertTrue(text.contains(Run.of("float", boat).out()), text);
         assertTrue(text.contains("== ballast"), text);
+    }
+
+    /** Most commands are set up alone, which is quicker; this one needs those that it runs. */
+    @Test
+    void theCommandsThatTellAreThere() {
+        Set<String> names = Trimwright.commandLine("view", "heron.boat.json")
+                .getSubcommands()
+                .keySet();
+        assertTrue(names.containsAll(List.of("float", "dive", "ballast")), names.toString());
     }
 
     @Test
