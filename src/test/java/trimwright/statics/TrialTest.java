@@ -195,6 +195,14 @@ class TrialTest {
         assertEquals(second.gmTransverseMm(), first.gmTransverseMm() + effect.firmnessMm(), 1e-12);
         assertOnLine(first, second, 180, effect.lineAtBowMm());
         assertOnLine(first, second, -170, effect.lineAtSternMm());
+        Submerged under = Submerged.of(before);
+        Submerged later = Submerged.of(before.carrying(10, new Vector3D(90, -20, 50)));
+        GramEffect dived = GramEffect.dived(under, later);
+        assertTrue(Math.abs(under.heelDeg()) > 1 && Math.abs(under.trimDeg()) > 1, under.toString());
+        assertEquals(later.heelDeg(), under.heelDeg() + dived.heelDeg(), 1e-12);
+        assertEquals(later.trimDeg(), under.trimDeg() + dived.trimDeg(), 1e-12);
+        assertEquals(later.bgMm(), under.bgMm() + dived.firmnessMm(), 1e-12);
+        assertEquals(0, dived.lineAtBowMm());
     }
 
     /** A point of the centreline in the first surface, raised by the change, lies in the second. */
