@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of each shell of a mesh, on tetrahedra whose corners are plain numbers. */
 class ShellsTest {
@@ -88,6 +90,34 @@ class ShellsTest {
             assertEquals(4500, shells.get(0).volumeMm3(), 1e-9);
             assertEquals(flipped ? -4500 : 4500, shells.get(1).volumeMm3(), 1e-9);
         }
+    }
+
+    /** Pages of a book, on one edge: as many should run along it one way as the other, but for the odd one. */
+    @ParameterizedTest
+    @CsvSource({
+        "++++, false",
+        "+++-, false",
+        "++--, true",
+        "+-+-, true",
+        "-++-, true",
+        "+++, false",
+        "++-, true",
+        "-+-, true",
+        "+++--, true",
+        "++++-, false"
+    })
+    void pagesOnOneEdge(String ways, boolean oriented) {
+        double[] xyz = java.util.Arrays.copyOf(new double[] {0, 0, 0, 0, 0, 9}, 6 + 3 * ways.length());
+        int[] corners = new int[3 * ways.length()];
+        for (int i = 0; i < ways.length(); i++) {
+            xyz[6 + 3 * i] = 10 * Math.cos(i + 0.5);
+            xyz[7 + 3 * i] = 10 * Math.sin(i + 0.5);
+            boolean up = ways.charAt(i) == '+';
+            corners[3 * i] = up ? 0 : 1;
+            corners[3 * i + 1] = up ? 1 : 0;
+            corners[3 * i + 2] = 2 + i;
+        }
+        assertEquals(oriented, Soundness.quick(mesh(xyz, corners)).oriented());
     }
 
     /** A triangle with all corners in a row has no area to have a centroid: the middle of its box stands for it. */
