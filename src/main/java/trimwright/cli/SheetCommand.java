@@ -126,6 +126,11 @@ final class SheetCommand extends BoatCommand {
     private void check(Path to, Path tables) {
         if (to != null) {
             checkFree(Set.of(to));
+            Path folder = to.toAbsolutePath().getParent();
+            if (!Files.isDirectory(folder)) {
+                throw new UnusableInputException(Finding.of(
+                        Code.FOLDER_MISSING, new Place.InFile(to.toString()), "folder", folder.toString()));
+            }
         }
         if (tables != null && !Files.isDirectory(tables)) {
             throw new UnusableInputException(Finding.of(

@@ -19,6 +19,8 @@ final class FormattingObjects {
     private static final String KEPT_DENSITY =
             "<fo:inline keep-together.within-line=\"always\">" + DENSITY + "</fo:inline>";
 
+    private static final String KEPT_WHOLE = " keep-together.within-page=\"8\"";
+
     /** How much wider bold letters run. */
     private static final double BOLD = 1.12;
 
@@ -73,7 +75,14 @@ final class FormattingObjects {
     }
 
     private void write(Sheet.Section section) {
-        out.append("<fo:block space-before=\"5mm\"").append(section.newPage() ? " break-before=\"page\">" : ">");
+        out.append("<fo:block space-before=\"5mm\"")
+                .append(
+                        switch (section.pages()) {
+                            case RUNS_ON -> "";
+                            case BEGINS_ONE -> " break-before=\"page\"";
+                            case STAYS_ON_ONE -> KEPT_WHOLE;
+                        })
+                .append('>');
         if (!section.title().isEmpty()) {
             block(
                     "font-size=\"12pt\" font-weight=\"bold\" border-bottom=\"1pt solid black\" space-after=\"1.5mm\" role=\"H2\""

@@ -15,11 +15,11 @@ public final class HtmlSheet {
             th, td { padding: .15em .5em; border-bottom: 1px solid #c9d0d8; text-align: left; vertical-align: top; } tbody th { font-weight: normal; }
             th.r, td.r { text-align: right; font-variant-numeric: tabular-nums; } thead th, thead td { border-bottom: 2px solid #1b2430; vertical-align: bottom; }
             tr.sum th, tr.sum td { font-weight: bold; border-top: 2px solid #1b2430; }
-            figure { margin: .8em 0; } figure img, figure svg { display: block; width: 100%; height: auto; }
+            ul { padding-left: 1.5em; } figure { margin: .8em 0; } figure img, figure svg { display: block; width: 100%; height: auto; }
             .blank { display: flex; gap: .6em; margin: .7em 0; } .blank span.line { flex: 1; border-bottom: 1px solid #1b2430; }
             @media print { body { margin: 0; padding: 0; max-width: none; font-size: 8pt; line-height: 1.3; } h1 { font-size: 1.6em; } h2 { margin-top: 1.3em; } p, ul { margin: .5em 0; } figure, table { margin: .5em 0; }
-              section.first h2 { position: absolute; left: -1000em; } h1, h2, h3, caption { break-after: avoid; } table, tr, figure, .blank, li { break-inside: avoid; }
-              .table { overflow: visible; } th, td { padding: .1em .35em; } thead { display: table-header-group; } section.page { break-before: page; } }
+              section.first h2 { position: absolute; left: -1000em; } h1, h2, h3, caption { break-after: avoid; } table, tr, figure, .blank, ul { break-inside: avoid; }
+              .table { overflow: visible; } th, td { padding: .1em .35em; } thead { display: table-header-group; } section.page { break-before: page; } section.whole { break-inside: avoid; } }
             """;
 
     /** Names inside a drawing, which another drawing on the page may use too. */
@@ -46,12 +46,7 @@ public final class HtmlSheet {
         element("h1", "", sheet.title());
         element("p", "under", sheet.under());
         for (Sheet.Section section : sheet.sections()) {
-            out.append("<section")
-                    .append(
-                            section.newPage()
-                                    ? " class=\"page\""
-                                    : section.title().isEmpty() ? " class=\"first\"" : "")
-                    .append(">\n");
+            out.append("<section").append(cssClass(section)).append(">\n");
             if (section.title().isEmpty()) {
                 element("h2", "", "At a glance");
             } else {
@@ -61,6 +56,17 @@ public final class HtmlSheet {
             out.append("</section>\n");
         }
         out.append("</main>\n</body>\n</html>\n");
+    }
+
+    private static String cssClass(Sheet.Section section) {
+        if (section.title().isEmpty()) {
+            return " class=\"first\"";
+        }
+        return switch (section.pages()) {
+            case RUNS_ON -> "";
+            case BEGINS_ONE -> " class=\"page\"";
+            case STAYS_ON_ONE -> " class=\"whole\"";
+        };
     }
 
     private void write(Block block) {

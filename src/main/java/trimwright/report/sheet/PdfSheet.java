@@ -16,10 +16,8 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import javax.xml.transform.TransformerException;
-import javax.xml.transform.TransformerFactory;
-import javax.xml.transform.sax.SAXResult;
-import javax.xml.transform.stream.StreamSource;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParserFactory;
 import org.apache.fop.apps.FOUserAgent;
 import org.apache.fop.apps.Fop;
 import org.apache.fop.apps.FopConfParser;
@@ -28,6 +26,7 @@ import org.apache.fop.apps.MimeConstants;
 import org.apache.fop.apps.io.ResourceResolverFactory;
 import org.apache.xmlgraphics.io.Resource;
 import org.apache.xmlgraphics.io.ResourceResolver;
+import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /** A sheet as PDF, set by way of formatting objects. */
@@ -61,10 +60,10 @@ public final class PdfSheet {
             agent.setProducer("Trimwright");
             agent.setAccessibility(true);
             Fop fop = agent.newFop(MimeConstants.MIME_PDF, pdf);
-            TransformerFactory.newDefaultInstance()
-                    .newTransformer()
-                    .transform(new StreamSource(new StringReader(objects)), new SAXResult(fop.getDefaultHandler()));
-        } catch (TransformerException | SAXException | IOException e) {
+            SAXParserFactory parsers = SAXParserFactory.newDefaultInstance();
+            parsers.setNamespaceAware(true);
+            parsers.newSAXParser().parse(new InputSource(new StringReader(objects)), fop.getDefaultHandler());
+        } catch (ParserConfigurationException | SAXException | IOException e) {
             throw new IllegalStateException("the formatter refused our own document: " + e.getMessage(), e);
         }
         return settled(pdf.toByteArray());

@@ -19,13 +19,22 @@ public record Sheet(String title, String under, List<Section> sections) {
      * A part of the sheet.
      *
      * @param title its heading; empty for none
-     * @param newPage whether it begins a page
+     * @param pages how it goes over pages
      */
-    public record Section(String title, boolean newPage, List<Block> blocks) {
+    public record Section(String title, Pages pages, List<Block> blocks) {
 
         public Section {
             blocks = List.copyOf(blocks);
         }
+    }
+
+    /** How a section goes over pages. */
+    public enum Pages {
+        /** Goes on where the one before it ended. */
+        RUNS_ON,
+        BEGINS_ONE,
+        /** Stands on one page, if it can; begins it where the one before leaves too little room. */
+        STAYS_ON_ONE
     }
 
     /** A size of paper. */

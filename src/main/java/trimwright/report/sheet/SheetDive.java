@@ -39,7 +39,7 @@ final class SheetDive {
         blocks.add(steps());
         TankSizing.of(condition).ifPresent(s -> blocks.add(tank(s)));
         blocks.addAll(SheetDepth.of(subject));
-        return new Sheet.Section("The dive", false, blocks);
+        return new Sheet.Section("The dive", Sheet.Pages.RUNS_ON, blocks);
     }
 
     static Block drawing(Plot plot, String alt) {

@@ -75,19 +75,18 @@ public final class SheetMaker {
         List<Section> rest = new ArrayList<>();
         request.plan().ifPresent(plan -> rest.add(new SheetPlan(request.boat(), plan, measure).section()));
         rest.add(
-                new Section("What it rests on", request.plan().isEmpty(), List.of(tables.restsOn(request.findings()))));
-        rest.add(new Section("What she weighs", false, List.of(tables.weights())));
+                new Section("What it rests on", request.plan().isEmpty() ? Sheet.Pages.BEGINS_ONE : Sheet.Pages.RUNS_ON, List.of(tables.restsOn(request.findings()))));
+        rest.add(new Section("What she weighs", Sheet.Pages.RUNS_ON, List.of(tables.weights())));
         rest.add(new SheetWaters(subject).section());
         new SheetPrints(subject).section().ifPresent(rest::add);
         subject.dive().ifPresent(run -> rest.add(new SheetDive(subject, run).section()));
         righting.get().ifPresent(rest::add);
-        tolerance.get().ifPresent(t -> rest.add(new Section("How far it may be off", false, pool.of(t))));
-        request.pool().ifPresent(p -> rest.add(new Section("What the pool said", false, pool.of(p))));
-        rest.add(new Section("Cautions", false, List.of(new Block.Points(SheetCautions.of(boat)))));
-        // Last, so that it comes off the sheet and goes to the pool alone.
-        rest.add(new Section("In the pool", true, pool.checklist()));
+        tolerance.get().ifPresent(t -> rest.add(new Section("How far it may be off", Sheet.Pages.RUNS_ON, pool.of(t))));
+        request.pool().ifPresent(p -> rest.add(new Section("What the pool said", Sheet.Pages.RUNS_ON, pool.of(p))));
+        rest.add(new Section("Cautions", Sheet.Pages.RUNS_ON, List.of(new Block.Points(SheetCautions.of(boat)))));
+        rest.add(new Section("In the pool", Sheet.Pages.STAYS_ON_ONE, pool.checklist()));
         page.add(first.key(tolerance.get()));
-        List<Section> sections = new ArrayList<>(List.of(new Section("", false, page)));
+        List<Section> sections = new ArrayList<>(List.of(new Section("", Sheet.Pages.RUNS_ON, page)));
         sections.addAll(rest);
         String under = WaterWords.of(boat.water()) + (request.date().isEmpty() ? "" : ". " + request.date() + ".");
         return new Sheet(boat.name(), under, sections);

@@ -31,12 +31,12 @@ final class SheetPlan {
                     true));
             blocks.add(new Block.Points(
                     plan.misses().stream().map(m -> PlanWords.of(m, measure)).toList()));
-            return new Sheet.Section("Ballast plan", true, blocks);
+            return new Sheet.Section("Ballast plan", Sheet.Pages.BEGINS_ONE, blocks);
         }
         List<String> changes = PlanWords.changes(boat, plan, measure);
         if (changes.isEmpty()) {
             blocks.add(new Block.Words("Nothing has to be added, taken out or moved: she is as wanted.", false));
-            return new Sheet.Section("Ballast plan", false, blocks);
+            return new Sheet.Section("Ballast plan", Sheet.Pages.RUNS_ON, blocks);
         }
         blocks.add(new Block.Words(added(), false));
         blocks.add(new Block.Points(changes));
@@ -49,7 +49,7 @@ final class SheetPlan {
                             + " below has the same numbers"));
             blocks.add(pieces());
         }
-        return new Sheet.Section("Ballast plan", true, blocks);
+        return new Sheet.Section("Ballast plan", Sheet.Pages.BEGINS_ONE, blocks);
     }
 
     private String added() {

@@ -37,7 +37,7 @@ final class SheetPrints {
         List<Block> blocks = new ArrayList<>();
         blocks.add(table(printed));
         blocks.addAll(soaking(printed));
-        return Optional.of(new Sheet.Section("What the printed parts take", false, blocks));
+        return Optional.of(new Sheet.Section("What the printed parts take", Sheet.Pages.RUNS_ON, blocks));
     }
 
     private Block table(List<Part> printed) {

@@ -47,7 +47,7 @@ final class SheetRighting {
                 .ifPresent(plot -> blocks.add(SheetDive.drawing(
                         plot, "The righting lever over the list, with its range and greatest value")));
         blocks.add(levers(surfaced.get(), dived));
-        return Optional.of(new Sheet.Section("What brings her back from a list", false, blocks));
+        return Optional.of(new Sheet.Section("What brings her back from a list", Sheet.Pages.RUNS_ON, blocks));
     }
 
     private List<String> summaries(RightingCurve surfaced, Optional<RightingCurve> dived) {

@@ -41,7 +41,7 @@ final class SheetWaters {
                 columns,
                 head,
                 rows);
-        return new Sheet.Section("In other water", false, List.of(table));
+        return new Sheet.Section("In other water", Sheet.Pages.RUNS_ON, List.of(table));
     }
 
     private List<String> row(WaterChange change, boolean painted) {
