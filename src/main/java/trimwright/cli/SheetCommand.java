@@ -128,8 +128,8 @@ final class SheetCommand extends BoatCommand {
             checkFree(Set.of(to));
             Path folder = to.toAbsolutePath().getParent();
             if (!Files.isDirectory(folder)) {
-                throw new UnusableInputException(Finding.of(
-                        Code.FOLDER_MISSING, new Place.InFile(to.toString()), "folder", folder.toString()));
+                throw new UnusableInputException(
+                        Finding.of(Code.FOLDER_MISSING, new Place.InFile(to.toString()), "folder", folder.toString()));
             }
         }
         if (tables != null && !Files.isDirectory(tables)) {

@@ -46,7 +46,9 @@ public final class Rehearsal {
                     new Block.Picture(png, 1, "-"),
                     new Block.Blank("-", "-"));
             PdfSheet.of(
-                    new Sheet("-", "-", List.of(new Sheet.Section("-", Sheet.Pages.RUNS_ON, blocks))), Sheet.Paper.A4, new Date(0));
+                    new Sheet("-", "-", List.of(new Sheet.Section("-", Sheet.Pages.RUNS_ON, blocks))),
+                    Sheet.Paper.A4,
+                    new Date(0));
         }
     }
 }

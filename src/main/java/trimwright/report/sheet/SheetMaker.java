@@ -74,8 +74,10 @@ public final class SheetMaker {
         page.addAll(first.pictures());
         List<Section> rest = new ArrayList<>();
         request.plan().ifPresent(plan -> rest.add(new SheetPlan(request.boat(), plan, measure).section()));
-        rest.add(
-                new Section("What it rests on", request.plan().isEmpty() ? Sheet.Pages.BEGINS_ONE : Sheet.Pages.RUNS_ON, List.of(tables.restsOn(request.findings()))));
+        rest.add(new Section(
+                "What it rests on",
+                request.plan().isEmpty() ? Sheet.Pages.BEGINS_ONE : Sheet.Pages.RUNS_ON,
+                List.of(tables.restsOn(request.findings()))));
         rest.add(new Section("What she weighs", Sheet.Pages.RUNS_ON, List.of(tables.weights())));
         rest.add(new SheetWaters(subject).section());
         new SheetPrints(subject).section().ifPresent(rest::add);
