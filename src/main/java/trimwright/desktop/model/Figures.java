@@ -133,8 +133,8 @@ public final class Figures {
                 "Buoyancy left dived",
                 f -> Optional.of(measure.mass(f.submerged().residualG())),
                 left < 0 ? Figure.Standing.LOST : inBand ? Figure.Standing.GOOD : Figure.Standing.OFF,
-                measure.massField(wanted.residualG().least()) + "…"
-                        + measure.massField(wanted.residualG().greatest()) + " " + measure.massUnit());
+                measure.briefMass(wanted.residualG().least()) + "…"
+                        + measure.briefMass(wanted.residualG().greatest()) + " " + measure.massUnit());
         double trim = Math.abs(now.submerged().trimDeg());
         add(
                 "Trim dived",

@@ -5,10 +5,8 @@ import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.PaintedLine;
@@ -78,10 +76,10 @@ public final class AfloatPane extends VBox {
                                 "Sea",
                                 "Sea water of 35 g/kg",
                                 () -> typedWater(Optional.empty(), Optional.of(SEA_G_PER_KG))));
-        GridPane waterGrid = grid();
+        GridPane waterGrid = Ui.fields();
         waterGrid.addRow(0, new Label("Temperature"), temperature, new Label("°C"));
         waterGrid.addRow(1, new Label("Salt"), salinity, new Label("g/kg"));
-        GridPane lineGrid = grid();
+        GridPane lineGrid = Ui.fields();
         lineGrid.addRow(0, new Label("Height at the bow"), bow, unitBow);
         lineGrid.addRow(1, new Label("Height at the stern"), stern, unitStern);
         getChildren()
@@ -102,16 +100,6 @@ public final class AfloatPane extends VBox {
         desk.boat().addListener((o, was, now) -> show(now));
         desk.flotation().addListener((o, was, now) -> showGrams(now));
         desk.whole().addListener((o, was, now) -> showWhole(now));
-    }
-
-    static GridPane grid() {
-        GridPane grid = new GridPane();
-        grid.setHgap(8);
-        grid.setVgap(5);
-        ColumnConstraints wide = new ColumnConstraints();
-        wide.setHgrow(Priority.ALWAYS);
-        grid.getColumnConstraints().addAll(wide, new ColumnConstraints(92), new ColumnConstraints(44));
-        return grid;
     }
 
     public void setMeasure(Measure other) {
@@ -176,9 +164,11 @@ public final class AfloatPane extends VBox {
             return;
         }
         double moment = 10;
+        double deeperMm = measure == Measure.METRIC ? 1 : measure.typedMm(0.05);
         grams.getChildren()
                 .addAll(
-                        Ui.words(measure.mass(now.gramsPerMmImmersion()) + " puts her 1 mm deeper"),
+                        Ui.words(measure.mass(now.gramsPerMmImmersion() * deeperMm) + " puts her "
+                                + measure.lengthField(deeperMm) + " " + measure.lengthUnit() + " deeper"),
                         Ui.words(measure.mass(moment) + " moved " + measure.length(now.gmmPerDegreeList() / moment)
                                 + " across lists her 1°"),
                         Ui.words(measure.mass(moment) + " moved " + measure.length(now.gmmPerDegreeTrim() / moment)

@@ -48,7 +48,7 @@ final class Curves extends Region {
     private final Canvas canvas = new Canvas();
     private final IntegerProperty chosen = new SimpleIntegerProperty(-1);
     private final String xTitle;
-    private final String yTitle;
+    private String yTitle;
     private double[] x = {};
     private List<Curve> curves = List.of();
     private List<Mark> marks = List.of();
@@ -89,6 +89,11 @@ final class Curves extends Region {
     /** Number of the point that is shown in the pool; -1 for none. */
     IntegerProperty chosen() {
         return chosen;
+    }
+
+    /** Says what goes up, and in which unit. */
+    void setYTitle(String title) {
+        yTitle = title;
     }
 
     void show(double[] xs, List<Curve> shown, List<Mark> marked) {

@@ -95,12 +95,14 @@ public final class DivePane extends VBox {
         double[] fills = steps.stream().mapToDouble(s -> 100 * s.fill()).toArray();
         List<Curves.Mark> marks = new ArrayList<>();
         dive.course().critical().ifPresent(c -> marks.add(new Curves.Mark("least firm", 100 * c.fill())));
+        firm.setYTitle("GM upright, " + measure.lengthUnit());
         firm.show(
                 fills,
                 List.of(new Curves.Curve(
                         "GM upright",
                         steps.stream()
-                                .mapToDouble(s -> s.uprightGmMm().orElse(Double.NaN))
+                                .mapToDouble(s ->
+                                        measure.inLengthUnit(s.uprightGmMm().orElse(Double.NaN)))
                                 .toArray(),
                         GM,
                         false)),

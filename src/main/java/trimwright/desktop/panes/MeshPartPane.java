@@ -68,7 +68,7 @@ public final class MeshPartPane extends VBox {
                 () -> add.apply(part).ifPresent(why -> complaint.setText("▲ " + why)));
         done.setId("mesh-add");
         done.getStyleClass().add("main-button");
-        GridPane grid = AfloatPane.grid();
+        GridPane grid = Ui.fields();
         row(grid, 0, "It is", kind);
         row(grid, 1, "The file is in", unit);
         row(grid, 2, "times", scale);

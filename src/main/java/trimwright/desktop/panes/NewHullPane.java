@@ -65,17 +65,17 @@ public final class NewHullPane extends VBox {
                 () -> make.apply(hull).ifPresent(why -> complaint.setText("▲ " + why)));
         done.setId("new-make");
         done.getStyleClass().add("main-button");
-        GridPane sizes = AfloatPane.grid();
+        GridPane sizes = Ui.fields();
         sizes.addRow(0, new Label("The file is in"), unit);
         sizes.addRow(1, new Label("times"), scale);
-        GridPane axes = AfloatPane.grid();
+        GridPane axes = Ui.fields();
         axes.addRow(0, new Label("The bow is at the file's"), forward);
         axes.addRow(1, new Label("Up is the file's"), up);
-        GridPane shell = AfloatPane.grid();
+        GridPane shell = Ui.fields();
         shell.addRow(0, new Label("Shell thickness"), thickness, new Label(measure.lengthUnit()));
         shell.addRow(1, new Label("Its density"), density, new Label("g/cm³"));
         shell.addRow(2, new Label("Weighed, if you did"), weighed, new Label(measure.massUnit()));
-        GridPane line = AfloatPane.grid();
+        GridPane line = Ui.fields();
         line.addRow(0, new Label("Height above the keel"), paint, new Label(measure.lengthUnit()));
         getChildren()
                 .addAll(

@@ -10,9 +10,7 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import trimwright.boat.Kind;
@@ -33,7 +31,7 @@ final class PartForm extends VBox {
     private final Label title = Ui.heading("");
     private final TextField name = new TextField();
     private final Label about = Ui.words("", "quiet");
-    private final GridPane grid = new GridPane();
+    private final GridPane grid = Ui.fields();
     private final Label complaint = Ui.words("", "error");
     private final List<NumberField> inputs = new ArrayList<>();
     private List<PartField> fields = List.of();
@@ -43,11 +41,6 @@ final class PartForm extends VBox {
     PartForm(Desk desk) {
         super(6);
         this.desk = desk;
-        grid.setHgap(8);
-        grid.setVgap(5);
-        ColumnConstraints wide = new ColumnConstraints();
-        wide.setHgrow(Priority.ALWAYS);
-        grid.getColumnConstraints().addAll(wide, new ColumnConstraints(92), new ColumnConstraints(44));
         complaint.managedProperty().bind(complaint.textProperty().isNotEmpty());
         complaint.setId("part-complaint");
         name.setId("part-name");

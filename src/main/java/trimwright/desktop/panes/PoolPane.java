@@ -74,7 +74,9 @@ public final class PoolPane extends StackPane {
         StackPane.setAlignment(bar, Pos.TOP_LEFT);
         StackPane.setAlignment(note, Pos.BOTTOM_LEFT);
         StackPane.setAlignment(hint, Pos.BOTTOM_RIGHT);
-        StackPane.setMargin(hint, new Insets(0, 14, 56, 14));
+        // Over the line of words, which is higher where the text is large.
+        note.heightProperty()
+                .addListener((o, was, now) -> StackPane.setMargin(hint, new Insets(0, 14, now.doubleValue() + 20, 14)));
         getChildren().addAll(sky, pool.node(), bar, note, hint);
         bar.setVisible(pool.isTurnable());
         desk.boat().addListener((o, was, now) -> {

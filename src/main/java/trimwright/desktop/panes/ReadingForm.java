@@ -121,7 +121,7 @@ final class ReadingForm extends VBox {
         String field = focused != null && focused.getId() != null && isMine(focused) ? focused.getId() : "";
         refills.clear();
         body.getChildren().clear();
-        GridPane state = AfloatPane.grid();
+        GridPane state = Ui.fields();
         TextField name = name();
         state.addRow(0, new Label("Name"), name);
         GridPane.setColumnSpan(name, 2);

@@ -97,6 +97,7 @@ public final class StandPane extends VBox {
         List<Curves.Curve> curves = new ArrayList<>();
         now.afloat().ifPresent(a -> curves.add(new Curves.Curve("afloat", levers(a, lists), AFLOAT, false)));
         curves.add(new Curves.Curve("dived", levers(now.dived(), lists), DIVED, true));
+        curve.setYTitle("righting lever, " + measure.lengthUnit());
         curve.show(lists, curves, List.of());
         summary.setText(now.afloat().map(a -> words("Afloat", a)).orElse("") + words("Dived", now.dived()));
         findings.getChildren().clear();
@@ -105,14 +106,14 @@ public final class StandPane extends VBox {
                         .forEach(f -> findings.getChildren().add(Ui.warning(Wording.sentence(f, measure)))));
     }
 
-    private static double[] levers(RightingCurve of, double[] lists) {
+    private double[] levers(RightingCurve of, double[] lists) {
         double[] y = new double[lists.length];
         for (int i = 0; i < y.length; i++) {
             double list = lists[i];
             y[i] = of.rows().stream()
                     .filter(r -> Math.abs(r.heelDeg() - list) < 1e-6)
                     .findFirst()
-                    .map(RightingCurve.Row::gzMm)
+                    .map(r -> measure.inLengthUnit(r.gzMm()))
                     .orElse(Double.NaN);
         }
         return y;

@@ -67,7 +67,7 @@ final class ToleranceBox extends VBox {
         complaint.managedProperty().bind(complaint.textProperty().isNotEmpty());
         complaint.setId("tolerance-complaint");
         outcome.setId("tolerance-outcome");
-        GridPane grid = AfloatPane.grid();
+        GridPane grid = Ui.fields();
         row(grid, "Off the paint, at most", offLine, offLineUnit);
         row(grid, "List, at most", list, new Label("°"));
         row(grid, "Boats to draw", draws, new Label());

@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import javafx.application.Platform;
+import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -79,6 +82,27 @@ public final class Ui {
             }
         });
         return box;
+    }
+
+    /** Names, fields and units in three columns; as wide as the size of text asks for, so that columns of several stand below each other. */
+    static GridPane fields() {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("fields");
+        ColumnConstraints wide = new ColumnConstraints();
+        wide.setHgrow(Priority.ALWAYS);
+        ColumnConstraints field = new ColumnConstraints();
+        field.setMinWidth(Region.USE_PREF_SIZE);
+        ColumnConstraints unit = new ColumnConstraints();
+        unit.setMinWidth(Region.USE_PREF_SIZE);
+        grid.getColumnConstraints().addAll(wide, field, unit);
+        grid.getChildren().addListener((ListChangeListener<Node>) change -> {
+            while (change.next()) {
+                change.getAddedSubList().stream()
+                        .filter(n -> n instanceof Label && Integer.valueOf(2).equals(GridPane.getColumnIndex(n)))
+                        .forEach(n -> n.getStyleClass().add("unit"));
+            }
+        });
+        return grid;
     }
 
     public static VBox column(double gap, Node... children) {

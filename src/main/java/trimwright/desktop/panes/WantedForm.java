@@ -19,7 +19,7 @@ final class WantedForm extends VBox {
 
     private final Desk desk;
     private final PlanDesk plans;
-    private final GridPane grid = AfloatPane.grid();
+    private final GridPane grid = Ui.fields();
     private final Label complaint = Ui.words("", "error");
     private Measure measure = Measure.METRIC;
     private int row;
