@@ -242,7 +242,7 @@ final class PartForm extends VBox {
     private ComboBox<Materials.Material> materials(Part part) {
         ComboBox<Materials.Material> box = new ComboBox<>();
         box.getItems().setAll(Materials.of(part.kind()));
-        box.setPromptText("choose a material");
+        box.setPromptText("choose one");
         box.setConverter(new StringConverter<>() {
             @Override
             public String toString(Materials.Material m) {
