@@ -32,13 +32,17 @@ final class LightCompiler {
             // It is taken from a file alone. Without CREATE, so that none is left where the program ends meanwhile.
             Path directives = Files.createTempFile("trimwright", ".json");
             directives.toFile().deleteOnExit();
-            Files.writeString(directives, DIRECTIVE, StandardOpenOption.WRITE);
-            ManagementFactory.getPlatformMBeanServer()
-                    .invoke(
-                            new ObjectName("com.sun.management:type=DiagnosticCommand"),
-                            "compilerDirectivesAdd",
-                            new Object[] {new String[] {directives.toString()}},
-                            new String[] {String[].class.getName()});
+            try {
+                Files.writeString(directives, DIRECTIVE, StandardOpenOption.WRITE);
+                ManagementFactory.getPlatformMBeanServer()
+                        .invoke(
+                                new ObjectName("com.sun.management:type=DiagnosticCommand"),
+                                "compilerDirectivesAdd",
+                                new Object[] {new String[] {directives.toString()}},
+                                new String[] {String[].class.getName()});
+            } finally {
+                Files.deleteIfExists(directives);
+            }
             return true;
         } catch (IOException | JMException e) {
             // Nothing but time depends on it.
