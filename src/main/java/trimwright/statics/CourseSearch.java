@@ -10,7 +10,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -32,6 +31,8 @@ final class CourseSearch {
     private static final double JUMP = Math.toRadians(5);
     /** Share of the way within which the place of a change is found. */
     private static final double PLACE = 1e-4;
+    /** The same for the least metacentric height, about which it hardly changes. */
+    private static final double PLACE_OF_LEAST = 1e-3;
     /** List within which a settled boat counts as held upright. */
     private static final double UPRIGHT_DEG = 0.1;
 
@@ -220,20 +221,26 @@ final class CourseSearch {
         State sampled = states.get(least);
         State before = states.get(Math.max(0, least - 1));
         State after = states.get(Math.min(states.size() - 1, least + 1));
-        Foretelling between = new Foretelling();
-        Stream.of(before, sampled, after)
-                .forEach(state -> state.upright.ifPresent(t -> between.found(state.along(), t.plane())));
-        UnivariatePointValuePair best = new BrentOptimizer(1e-6, PLACE)
+        Foretelling held = new Foretelling();
+        Foretelling resting = new Foretelling();
+        for (State state : List.of(before, sampled, after)) {
+            state.upright.ifPresent(t -> held.found(state.along(), t.plane()));
+            state.settled.rest.ifPresent(
+                    r -> resting.found(state.along(), r.trial().plane()));
+        }
+        UnivariatePointValuePair best = new BrentOptimizer(1e-6, PLACE_OF_LEAST)
                 .optimize(
                         GoalType.MINIMIZE,
                         new MaxEval(100),
                         new SearchInterval(before.along(), after.along(), sampled.along()),
-                        new UnivariateObjectiveFunction(along -> uprightGmAt(along, sampled, between)));
+                        new UnivariateObjectiveFunction(along -> uprightGmAt(along, sampled, held)));
         if (!(best.getValue() < sampled.uprightGmMm())) {
             return Optional.of(sampled);
         }
-        Settled there = near(best.getPoint(), before.settled.rest.isPresent() ? before.settled : sampled.settled);
-        State firm = new State(there, upright(there, sampled.upright, between));
+        Settled near = before.settled.rest.isPresent() ? before.settled : sampled.settled;
+        Settled there =
+                settled(best.getPoint(), near, near.rest.orElseThrow().trial().plane(), resting);
+        State firm = new State(there, upright(there, sampled.upright, held));
         // What was found upright from near by need not be what she is held in after she settled.
         return Optional.of(firm.uprightGmMm() < sampled.uprightGmMm() ? firm : sampled);
     }
