@@ -48,10 +48,13 @@ public final class WindowMeasure {
 
     private WindowMeasure() {}
 
-    public static void main(String[] args) throws InterruptedException {
+    public static void main(String[] args) throws IOException, InterruptedException {
         Path boat = Path.of(args[0]);
         long began = ManagementFactory.getRuntimeMXBean().getStartTime();
-        System.setProperty("trimwright.home", System.getProperty("java.io.tmpdir") + "/trimwright-measure");
+        // A fresh one: work that a broken off run left would be offered in a dialog before everything else.
+        System.setProperty(
+                "trimwright.home",
+                Files.createTempDirectory("trimwright-measure").toString());
         Thread window = new Thread(() -> Launcher.open(boat, true), "window");
         window.start();
         Scene scene = scene();
@@ -149,9 +152,11 @@ public final class WindowMeasure {
     private static String drag(Scene scene, String part) throws InterruptedException {
         double[] ms = new double[MOVES];
         CountDownLatch done = new CountDownLatch(1);
+        Platform.runLater(((Button) scene.lookup("#view-side"))::fire);
+        // The view turns there smoothly; the part lies still only then.
+        Thread.sleep(2000);
         Platform.runLater(() -> {
             Robot robot = new Robot();
-            ((Button) scene.lookup("#view-side")).fire();
             Node body = body(scene.getRoot(), part);
             Bounds bounds = body.localToScreen(body.getBoundsInLocal());
             Point2D at = new Point2D(bounds.getCenterX(), bounds.getCenterY());
