@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import trimwright.boat.Boat;
-import trimwright.file.BoatFile;
 import trimwright.file.LoadedBoat;
 
 /** A command about one boat, in her own water and with her own fills or in others. */
@@ -12,9 +11,15 @@ abstract class BoatCommand extends AnsweringCommand {
 
     private final PositionalParamSpec file = file("BOAT", "The boat file, as in heron.boat.json.");
     private final WaterAndFills waterAndFills = new WaterAndFills(this);
+    private BoatAhead ahead = BoatAhead.NONE;
 
     BoatCommand(String name, String description, String... footer) {
         super(name, description, footer);
+    }
+
+    /** Says what may have been read before the command line was understood. */
+    void useAhead(BoatAhead boat) {
+        ahead = boat;
     }
 
     /**
@@ -23,7 +28,7 @@ abstract class BoatCommand extends AnsweringCommand {
      * @throws trimwright.finding.UnusableInputException with every error in the file
      */
     LoadedBoat load() {
-        return BoatFile.read(file.<Path>getValue());
+        return ahead.read(file.<Path>getValue());
     }
 
     /** The fills of the command line, as they were typed. */

@@ -1,52 +1,76 @@
 package trimwright.cli;
 
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
+import java.lang.reflect.Method;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import javax.management.JMException;
-import javax.management.ObjectName;
+import java.util.Arrays;
+import java.util.Set;
+import trimwright.file.AtomicFile;
 
 /**
- * Leaves a run of a few seconds to the first, quick compiler of the virtual machine. A sheet goes through ten thousand methods of four libraries, each a few times:
- * compiling the busiest of them once more, and thoroughly, takes two processors longer than it saves (docs/decisions/0007-light-compiler.md).
+ * Leaves a short run to the first, quick compiler of the virtual machine. Such a run goes through thousands of methods, each a few times: compiling the busiest
+ * of them once more, and thoroughly, takes the processors longer than it saves (docs/decisions/0007-light-compiler.md).
  */
 final class LightCompiler {
 
-    private static final String DIRECTIVE = "[{match: \"*.*\", c2: {Exclude: true}}]";
+    static final String FILE = "quick-compiler.json";
+
+    /** What the manifest of the jar opens for it (Add-Opens), module and package. */
+    static final String DOOR = "jdk.management/com.sun.management.internal";
+
+    private static final String DIRECTIVE = "[{match: \"*.*\", c2: {Exclude: true}}]\n";
+
+    /** What is done sooner that way: measured one by one, docs/benchmarks.md. The others look through large meshes or work for many seconds. */
+    private static final Set<String> SHORT_RUNS =
+            Set.of("float", "waterlines", "dive", "righting", "ballast", "sheet", "view");
+
+    private static final String LONG_RUN = "--tolerance";
 
     private LightCompiler() {}
 
-    /** Asks for it in a thread of its own; where the virtual machine has no such thing to ask for, everything runs as usual and takes longer. */
-    static void begin() {
-        Thread thread = new Thread(LightCompiler::ask, "light compiler");
-        thread.setDaemon(true);
-        thread.setUncaughtExceptionHandler((t, failure) -> {});
-        thread.start();
+    /** Whether a command line is for a run that is done sooner with the quick compiler alone. */
+    static boolean suits(String... arguments) {
+        return arguments.length == 0
+                || SHORT_RUNS.contains(arguments[0])
+                        && !Arrays.asList(arguments).contains(LONG_RUN);
     }
 
-    /** Asks the virtual machine, and says whether it knew what to do. */
-    static boolean ask() {
+    /**
+     * Asks for it. Where the virtual machine has no such thing to ask for, or its directive cannot be kept, everything runs as usual and takes longer.
+     *
+     * @param folder where the directive is kept, since the virtual machine takes it from a file alone
+     * @return whether it knew what to do
+     */
+    static boolean ask(Path folder) {
+        if (!folder.isAbsolute()) {
+            // No home: anything kept would lie about in the folder at hand.
+            return false;
+        }
         try {
-            // It is taken from a file alone. Without CREATE, so that none is left where the program ends meanwhile.
-            Path directives = Files.createTempFile("trimwright", ".json");
-            directives.toFile().deleteOnExit();
-            try {
-                Files.writeString(directives, DIRECTIVE, StandardOpenOption.WRITE);
-                ManagementFactory.getPlatformMBeanServer()
-                        .invoke(
-                                new ObjectName("com.sun.management:type=DiagnosticCommand"),
-                                "compilerDirectivesAdd",
-                                new Object[] {new String[] {directives.toString()}},
-                                new String[] {String[].class.getName()});
-            } finally {
-                Files.deleteIfExists(directives);
-            }
-            return true;
-        } catch (IOException | JMException e) {
+            // By its managed beans, as anyone outside would, it takes a fifth of a second of processor time; at the
+            // door behind them, 4 ms.
+            Class.forName("com.sun.management.internal.PlatformMBeanProviderImpl");
+            Class<?> commands = Class.forName("com.sun.management.internal.DiagnosticCommandImpl");
+            Method all = commands.getDeclaredMethod("getDiagnosticCommandMBean");
+            Method execute = commands.getDeclaredMethod("executeDiagnosticCommand", String.class);
+            all.setAccessible(true);
+            execute.setAccessible(true);
+            Object said = execute.invoke(all.invoke(null), "Compiler.directives_add \"" + kept(folder) + "\"");
+            return String.valueOf(said).startsWith("1 ");
+        } catch (ReflectiveOperationException | IOException | RuntimeException e) {
             // Nothing but time depends on it.
             return false;
         }
+    }
+
+    private static Path kept(Path folder) throws IOException {
+        Path file = folder.resolve(FILE);
+        if (!Files.exists(file) || !Files.readString(file).equals(DIRECTIVE)) {
+            Files.createDirectories(folder);
+            AtomicFile.write(file, DIRECTIVE.getBytes(StandardCharsets.US_ASCII), true);
+        }
+        return file;
     }
 }

@@ -10,6 +10,7 @@ import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
+import trimwright.file.OwnFolder;
 
 /** Where the program starts. */
 public final class Main {
@@ -19,8 +20,8 @@ public final class Main {
     public static void main(String[] args) {
         // Pictures are drawn in memory; no command here opens a window.
         System.setProperty("java.awt.headless", "true");
-        if (args.length > 0 && args[0].equals("sheet")) {
-            LightCompiler.begin();
+        if (LightCompiler.suits(args)) {
+            LightCompiler.ask(OwnFolder.usual());
         }
         Told answer = new Told(new FileOutputStream(FileDescriptor.out));
         PrintWriter out = writer(answer, "stdout");

@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** The program as a whole: its commands, and the window without one. A new command is one class, and a name and a line here. */
 final class Trimwright implements Callable<Integer> {
@@ -21,8 +22,14 @@ final class Trimwright implements Callable<Integer> {
     private static final List<String> NAMES = List.of(
             "inspect", "float", "waterlines", "dive", "righting", "ballast", "seat", "pool", "sheet", VIEW, COMPLETION);
 
-    private Trimwright(WindowDoor door, List<String> names) {
+    private Trimwright(WindowDoor door, List<String> names, BoatAhead ahead) {
         AbstractCommand.addHelp(spec);
+        spec.version("Trimwright " + version())
+                .addOption(OptionSpec.builder("--version")
+                        .order(98)
+                        .versionHelp(true)
+                        .description("Say which version this is.")
+                        .build());
         spec.usageMessage()
                 .width(Page.WIDTH)
                 .header("Says where a model hull will float before it gets wet, and how much lead and foam goes where.")
@@ -37,8 +44,18 @@ final class Trimwright implements Callable<Integer> {
                         "",
                         Cautions.HELP);
         for (String name : names) {
-            spec.addSubcommand(name, command(name, door).spec());
+            AbstractCommand command = command(name, door);
+            if (command instanceof BoatCommand boatCommand) {
+                boatCommand.useAhead(ahead);
+            }
+            spec.addSubcommand(name, command.spec());
         }
+    }
+
+    /** As the jar states it. */
+    private static String version() {
+        String stated = Trimwright.class.getPackage().getImplementationVersion();
+        return stated == null ? "(not packaged)" : stated;
     }
 
     private static AbstractCommand command(String name, WindowDoor door) {
@@ -65,17 +82,18 @@ final class Trimwright implements Callable<Integer> {
 
     /** The same with another way to the window. */
     static CommandLine commandLine(WindowDoor door) {
-        return commandLine(door, NAMES);
+        return commandLine(door, NAMES, BoatAhead.NONE);
     }
 
     /** As much of the tree as these arguments ask for: a command that is named needs no other, and the start of the program is short. */
     static CommandLine commandLine(String... args) {
+        BoatAhead ahead = BoatAhead.of(args);
         boolean one = args.length > 0 && NAMES.contains(args[0]) && !NEED_OTHERS.contains(args[0]);
-        return commandLine(WindowDoor::reflective, one ? List.of(args[0]) : NAMES);
+        return commandLine(WindowDoor::reflective, one ? List.of(args[0]) : NAMES, ahead);
     }
 
-    private static CommandLine commandLine(WindowDoor door, List<String> names) {
-        return new CommandLine(new Trimwright(door, names).spec)
+    private static CommandLine commandLine(WindowDoor door, List<String> names, BoatAhead ahead) {
+        return new CommandLine(new Trimwright(door, names, ahead).spec)
                 // A word that begins with @ is a name like any other.
                 .setExpandAtFiles(false)
                 .setParameterExceptionHandler(Failures::misused)

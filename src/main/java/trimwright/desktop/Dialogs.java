@@ -21,6 +21,8 @@ final class Dialogs {
     /** The choice that changes nothing. */
     static final ButtonType STAY = new ButtonType("Cancel", ButtonBar.ButtonData.CANCEL_CLOSE);
 
+    private static final ButtonType SAVE = new ButtonType("Save", ButtonBar.ButtonData.YES);
+    private static final ButtonType DISCARD = new ButtonType("Don't save", ButtonBar.ButtonData.NO);
     private static final ButtonType SAVE_OVER = new ButtonType("Save over it", ButtonBar.ButtonData.YES);
     private static final ButtonType SAVE_ELSEWHERE = new ButtonType("Save elsewhere", ButtonBar.ButtonData.OTHER);
 
@@ -74,6 +76,25 @@ final class Dialogs {
             return saveElsewhere.getAsBoolean();
         }
         return answer.filter(SAVE_OVER::equals).isPresent() && saveOver.getAsBoolean();
+    }
+
+    /**
+     * Asks about work that no file has yet.
+     *
+     * @param save saves it; whether it was done
+     * @param forget gives it up
+     * @return whether the work may be left: saved, or given up on purpose
+     */
+    boolean mayLeave(String title, String text, BooleanSupplier save, Runnable forget) {
+        Optional<ButtonType> answer = ask(title, text, SAVE, DISCARD, STAY);
+        if (answer.filter(SAVE::equals).isPresent()) {
+            return save.getAsBoolean();
+        }
+        boolean discarded = answer.filter(DISCARD::equals).isPresent();
+        if (discarded) {
+            forget.run();
+        }
+        return discarded;
     }
 
     private Alert alert(Alert.AlertType type, String title, String text) {

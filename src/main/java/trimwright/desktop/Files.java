@@ -29,8 +29,6 @@ import trimwright.report.picture.Pictures;
 final class Files {
 
     private static final Logger LOG = Logger.getLogger(Files.class.getName());
-    private static final ButtonType SAVE = new ButtonType("Save", ButtonData.YES);
-    private static final ButtonType DISCARD = new ButtonType("Don't save", ButtonData.NO);
     private static final String BOAT_ENDING = ".boat.json";
     private static final String PICTURE_ENDING = ".png";
 
@@ -218,24 +216,13 @@ final class Files {
     }
 
     private boolean mayLeaveBoat() {
-        if (!desk.unsaved().get()) {
-            return true;
-        }
-        Optional<ButtonType> answer = dialogs.ask(
-                "Save what you changed?",
-                "The boat has changes that her file does not have: "
-                        + desk.undoName().orElse("a new boat") + ".",
-                SAVE,
-                DISCARD,
-                Dialogs.STAY);
-        if (answer.filter(SAVE::equals).isPresent()) {
-            return save();
-        }
-        if (answer.filter(DISCARD::equals).isPresent()) {
-            desk.forgetRecovery();
-            return true;
-        }
-        return false;
+        return !desk.unsaved().get()
+                || dialogs.mayLeave(
+                        "Save what you changed?",
+                        "The boat has changes that her file does not have: "
+                                + desk.undoName().orElse("a new boat") + ".",
+                        this::save,
+                        desk::forgetRecovery);
     }
 
     /** Whether another program has written to the file: asks what to do, once for each change. */

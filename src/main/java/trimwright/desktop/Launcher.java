@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Application;
+import trimwright.file.OwnFolder;
 
 /**
  * Opens the window. A class apart from the application, since the toolkit reads its settings when the application class
@@ -27,6 +28,11 @@ public final class Launcher {
         // Software drivers, as in virtual machines, would otherwise be refused and leave the 3D view empty.
         if (System.getProperty("prism.forceGPU") == null) {
             System.setProperty("prism.forceGPU", "true");
+        }
+        // The toolkit unpacks its libraries, once, and would make a folder of its own for that.
+        if (System.getProperty("javafx.cachedir") == null && OwnFolder.usual().isAbsolute()) {
+            System.setProperty(
+                    "javafx.cachedir", OwnFolder.usual().resolve("toolkit").toString());
         }
         // The toolkit warns that it does not come as a module, which does no harm.
         TOOLKIT.setLevel(Level.SEVERE);

@@ -23,8 +23,6 @@ final class ReadingFiles implements ReadingsBox.Files {
 
     private static final Logger LOG = Logger.getLogger(ReadingFiles.class.getName());
     private static final String ENDING = ".pool.json";
-    private static final ButtonType SAVE = new ButtonType("Save", ButtonData.YES);
-    private static final ButtonType DISCARD = new ButtonType("Don't save", ButtonData.NO);
 
     private final Stage stage;
     private final Desk desk;
@@ -104,23 +102,12 @@ final class ReadingFiles implements ReadingsBox.Files {
 
     /** Whether the readings at hand may be left: saved, or given up on purpose. */
     boolean mayLeave() {
-        if (!readings.unsaved().get()) {
-            return true;
-        }
-        Optional<ButtonType> answer = dialogs.ask(
-                "Save the readings?",
-                "There are readings that no file has yet as they are.",
-                SAVE,
-                DISCARD,
-                Dialogs.STAY);
-        if (answer.filter(SAVE::equals).isPresent()) {
-            return save();
-        }
-        if (answer.filter(DISCARD::equals).isPresent()) {
-            readings.forgetRecovery();
-            return true;
-        }
-        return false;
+        return !readings.unsaved().get()
+                || dialogs.mayLeave(
+                        "Save the readings?",
+                        "There are readings that no file has yet as they are.",
+                        this::save,
+                        readings::forgetRecovery);
     }
 
     /** Asks about readings that a window left behind. */

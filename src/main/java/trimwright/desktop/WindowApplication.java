@@ -13,6 +13,7 @@ import javafx.stage.Stage;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Recovery;
 import trimwright.desktop.model.Settings;
+import trimwright.file.OwnFolder;
 
 /** The window as the toolkit starts it. */
 public final class WindowApplication extends Application {
@@ -45,7 +46,7 @@ public final class WindowApplication extends Application {
 
     @Override
     public void start(Stage stage) {
-        Settings settings = Settings.in(Settings.usualFolder());
+        Settings settings = Settings.in(OwnFolder.usual());
         LogFile.begin(settings.folder());
         Recovery recovery = new Recovery(settings.folder());
         Desk desk = new Desk(workers, Platform::runLater, recovery);

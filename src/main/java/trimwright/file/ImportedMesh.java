@@ -21,7 +21,7 @@ public final class ImportedMesh {
         this.shape = shape;
         this.format = format;
         this.fileUnit = fileUnit;
-        soundness = new FutureTask<>(() -> Soundness.of(shape.mesh()));
+        soundness = new FutureTask<>(() -> quickSoundness().thorough(shape.mesh()));
     }
 
     /** The mesh in the boat's frame, mm, with the name of its file and how it was imported. */

@@ -30,9 +30,14 @@ public record UsedMesh(Place place, ImportedMesh mesh, MeshUse use) {
 
     /** Begins to look the mesh through in a second thread. */
     void lookAhead() {
-        if (isLookedThrough()) {
+        if (mayCountTwice() && isLookedThrough()) {
             mesh.lookAhead();
         }
+    }
+
+    /** A skin of one shell has nothing to overlap: where it runs into itself, the material is there twice indeed. */
+    private boolean mayCountTwice() {
+        return use != MeshUse.SKIN || mesh.quickSoundness().shells().size() > 1;
     }
 
     private boolean isLookedThrough() {
@@ -41,6 +46,9 @@ public record UsedMesh(Place place, ImportedMesh mesh, MeshUse use) {
 
     /** What speaks against the result besides what was found when the file was read: the first of each kind, and how many more there are. Waits for it. */
     List<Finding> doubts() {
+        if (!mayCountTwice()) {
+            return List.of();
+        }
         if (!isLookedThrough()) {
             return List.of(Finding.of(
                     Code.MESH_NOT_LOOKED_THROUGH,

@@ -52,7 +52,7 @@ public record Soundness(
 
     /** Everything: edges, shells, size, crossing triangles and shells inside shells. About a second for a million triangles. */
     public static Soundness of(TriangleMesh mesh) {
-        return new SoundnessCheck(mesh).thorough(Crossings.MOST_PAIRS);
+        return quick(mesh).thorough(mesh);
     }
 
     /**
@@ -61,6 +61,15 @@ public record Soundness(
      */
     public static Soundness quick(TriangleMesh mesh) {
         return new SoundnessCheck(mesh).quick();
+    }
+
+    /**
+     * The same with crossing triangles and shells inside shells looked for as well.
+     *
+     * @param mesh the mesh that this is about
+     */
+    public Soundness thorough(TriangleMesh mesh) {
+        return new ThoroughCheck(mesh, this).run(Crossings.MOST_PAIRS);
     }
 
     /**

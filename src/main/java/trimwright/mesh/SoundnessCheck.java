@@ -2,14 +2,12 @@ package trimwright.mesh;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
 
-/** Looks a mesh over, from the cheap to the dear, and writes down what it finds. */
+/** Looks at a mesh edge by edge and shell by shell, and writes down what it finds. */
 final class SoundnessCheck {
 
     /** So many places of one kind are listed. */
@@ -86,30 +84,16 @@ final class SoundnessCheck {
                     "volumeMm3",
                     volume));
         }
-        return result(Optional.empty());
-    }
-
-    Soundness thorough(long mostPairs) {
-        double tolerance = tolerance(mesh.bounds());
-        Crossings crossings = Crossings.of(mesh, shells, tolerance, mostPairs);
-        Nesting nesting = new Nesting(mesh, shells, tolerance);
-        noteCrossings(crossings);
-        noteOverlaps(crossings, nesting);
-        noteNesting(nesting);
-        return result(Optional.of(new Soundness.CrossingSearch(crossings.pairsTested(), crossings.pairs())));
-    }
-
-    private Soundness result(Optional<Soundness.CrossingSearch> search) {
         return new Soundness(
                 closed,
                 oriented,
                 mesh.triangleCount(),
                 mesh.vertexCount(),
                 shells.totalArea(),
-                closed && oriented ? Optional.of(shells.totalVolume()) : Optional.empty(),
+                closed && oriented ? Optional.of(volume) : Optional.empty(),
                 mesh.bounds(),
                 shells,
-                search,
+                Optional.empty(),
                 findings);
     }
 
@@ -145,7 +129,7 @@ final class SoundnessCheck {
         }
         for (int i = 0; i < Math.min(LISTED, loops.size()); i++) {
             OpenLoops.Loop loop = loops.get(i);
-            listed(
+            note(
                     Code.MESH_OPEN_LOOP,
                     places.edge(loop.place()),
                     i,
@@ -171,7 +155,7 @@ final class SoundnessCheck {
         int index = 0;
         for (int i = 0; i < edges.many.length && index < LISTED; i += 1 + edges.many[i]) {
             Place place = places.edge(edges.many[i + 1]);
-            listed(Code.MESH_EDGE_OF_MANY, place, index++, total, "triangles", edges.many[i]);
+            note(Code.MESH_EDGE_OF_MANY, place, index++, total, "triangles", edges.many[i]);
         }
     }
 
@@ -194,18 +178,18 @@ final class SoundnessCheck {
         }
         for (int i = 0; i < Math.min(LISTED, flipped.size()); i++) {
             int t = flipped.get(i);
-            listed(Code.MESH_TRIANGLE_FLIPPED, places.triangle(t), i, flipped.size(), "shell", shells.shellOf(t));
+            note(Code.MESH_TRIANGLE_FLIPPED, places.triangle(t), i, flipped.size(), "shell", shells.shellOf(t));
         }
         for (int i = 0; i < Math.min(LISTED, impossible.length); i++) {
             int shell = shells.shellOf(impossible[i] / 3);
-            listed(Code.MESH_ONE_SIDED, places.edge(impossible[i]), i, impossible.length, "shell", shell);
+            note(Code.MESH_ONE_SIDED, places.edge(impossible[i]), i, impossible.length, "shell", shell);
         }
     }
 
     private void noteDuplicates() {
         int total = duplicates.copies().size();
         for (int i = 0; i < Math.min(LISTED, total); i++) {
-            listed(
+            note(
                     Code.MESH_TRIANGLE_DUPLICATE,
                     places.triangle(duplicates.copies().get(i)),
                     i,
@@ -230,10 +214,10 @@ final class SoundnessCheck {
             }
         }
         for (int i = 0; i < Math.min(LISTED, twice.size()); i++) {
-            listed(Code.MESH_TRIANGLE_VERTEX_TWICE, places.triangle(twice.get(i)), i, twice.size());
+            note(Code.MESH_TRIANGLE_VERTEX_TWICE, places.triangle(twice.get(i)), i, twice.size());
         }
         for (int i = 0; i < Math.min(LISTED, flat.size()); i++) {
-            listed(Code.MESH_TRIANGLE_WITHOUT_AREA, places.triangle(flat.get(i)), i, flat.size());
+            note(Code.MESH_TRIANGLE_WITHOUT_AREA, places.triangle(flat.get(i)), i, flat.size());
         }
     }
 
@@ -266,115 +250,14 @@ final class SoundnessCheck {
         }
     }
 
-    private void noteCrossings(Crossings crossings) {
-        int total = (int) Math.min(Integer.MAX_VALUE, crossings.crossingsWithin());
-        for (int i = 0; i < Math.min(LISTED, crossings.withinKept()); i++) {
-            int t = crossings.withinTriangle(i);
-            listed(
-                    Code.MESH_CROSSES_ITSELF,
-                    places.triangle(t),
-                    i,
-                    total,
-                    "shell",
-                    shells.shellOf(t),
-                    "triangle",
-                    t,
-                    "other",
-                    crossings.withinOther(i));
-        }
-        if (crossings.pairsTested() < crossings.pairs()) {
-            findings.add(Finding.of(
-                    Code.MESH_CROSSINGS_SAMPLED,
-                    new Place.Whole(),
-                    "pairsTested",
-                    crossings.pairsTested(),
-                    "pairs",
-                    crossings.pairs()));
-        }
+    private void note(Code code, Place place, int index, int total, Object... more) {
+        findings.add(listed(code, place, index, total, more));
     }
 
-    private void noteOverlaps(Crossings crossings, Nesting nesting) {
-        Map<Long, Finding> overlaps = new TreeMap<>();
-        crossings.between().forEach((key, between) -> {
-            Place place = places.point(between.triangle());
-            overlaps.put(key, overlap(place, key, between.count()));
-        });
-        for (Nesting.Overlap overlap : nesting.overlaps()) {
-            long key = (long) overlap.shell() << 32 | overlap.other();
-            Place place = new Place.AtPoint(overlap.x(), overlap.y(), overlap.z());
-            overlaps.putIfAbsent(key, overlap(place, key, 0));
-        }
-        int index = 0;
-        for (Finding overlap : overlaps.values()) {
-            if (index < LISTED) {
-                List<Object> values = new ArrayList<>();
-                overlap.values().forEach((name, value) -> values.addAll(List.of(name, value)));
-                listed(overlap.code(), overlap.place(), index++, overlaps.size(), values.toArray());
-            }
-        }
-    }
-
-    private static Finding overlap(Place place, long key, long crossings) {
-        return Finding.of(
-                Code.MESH_SHELLS_OVERLAP,
-                place,
-                "shell",
-                (int) (key >>> 32),
-                "other",
-                (int) key,
-                "crossings",
-                crossings);
-    }
-
-    private void noteNesting(Nesting nesting) {
-        noteShellsWhere(Code.MESH_INSIDE_OUT, nesting);
-        noteShellsWhere(Code.MESH_CAVITY, nesting);
-        noteShellsWhere(Code.MESH_COUNTED_TWICE, nesting);
-    }
-
-    private void noteShellsWhere(Code code, Nesting nesting) {
-        IntList found = new IntList(16);
-        for (int shell = 1; shell <= shells.count(); shell++) {
-            if (code == kind(shell, nesting)) {
-                found.add(shell);
-            }
-        }
-        for (int i = 0; i < Math.min(LISTED, found.size()); i++) {
-            int shell = found.get(i);
-            double volume = shells.volume(shell);
-            if (code == Code.MESH_INSIDE_OUT) {
-                listed(code, new Place.OnShell(shell), i, found.size(), "shell", shell, "volumeMm3", volume);
-            } else {
-                listed(
-                        code,
-                        new Place.OnShell(shell),
-                        i,
-                        found.size(),
-                        "shell",
-                        shell,
-                        "inside",
-                        nesting.parent(shell),
-                        "volumeMm3",
-                        Math.abs(volume));
-            }
-        }
-    }
-
-    private Code kind(int shell, Nesting nesting) {
-        double volume = shells.volume(shell);
-        int parent = nesting.parent(shell);
-        if (!shells.isSolid(shell) || volume == 0) {
-            return null;
-        }
-        if (parent == 0) {
-            return volume < 0 ? Code.MESH_INSIDE_OUT : null;
-        }
-        return volume > 0 == shells.volume(parent) > 0 ? Code.MESH_COUNTED_TWICE : Code.MESH_CAVITY;
-    }
-
-    private void listed(Code code, Place place, int index, int total, Object... more) {
+    /** One of the first few of a kind: the index-th, from 0, of so many in all. */
+    static Finding listed(Code code, Place place, int index, int total, Object... more) {
         List<Object> values = new ArrayList<>(List.of("index", index + 1, "total", total));
         values.addAll(List.of(more));
-        findings.add(Finding.of(code, place, values.toArray()));
+        return Finding.of(code, place, values.toArray());
     }
 }

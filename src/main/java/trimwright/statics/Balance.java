@@ -46,6 +46,7 @@ final class Balance {
     private final double rest;
     private final double leastRadius;
     private final boolean listHeld;
+    private final boolean onTheWay;
     private final double farthest;
 
     private Predicate<WaterPlane> known = plane -> false;
@@ -56,7 +57,8 @@ final class Balance {
     /** Unrest that the last step left, as a share of what it found; 1 when it was no full step of Newton's. */
     private double unrestLeft = 1;
 
-    private Balance(Condition condition, boolean listHeld, double farthest, double exactRest) {
+    /** @param onTheWay whether the state is one of many on a way, which need not be told to the last digit */
+    private Balance(Condition condition, boolean listHeld, double farthest, boolean onTheWay) {
         this.condition = condition;
         this.listHeld = listHeld;
         this.farthest = farthest;
@@ -64,7 +66,8 @@ final class Balance {
         length = condition.lengthMm();
         // Rounding in the sums, as an energy: differences below it say nothing.
         noise = 1e-13 * weight * length;
-        rest = condition.isRough() ? ROUGH_REST : exactRest;
+        this.onTheWay = onTheWay;
+        rest = condition.isRough() ? ROUGH_REST : onTheWay ? REST_ON_THE_WAY : REST;
         leastRadius = condition.isRough() ? ROUGH_LEAST_RADIUS : LEAST_RADIUS;
     }
 
@@ -79,12 +82,12 @@ final class Balance {
 
     /** The same, with all that is known of the end. */
     static Rest rest(Condition condition, WaterPlane start) {
-        return new Balance(condition, false, Math.PI, REST).run(start, null);
+        return new Balance(condition, false, Math.PI, false).run(start, null);
     }
 
     /** Settles on a way from one condition to another; {@code before}, the trial before, lends its tank levels as a first guess. */
     static Rest restOnTheWay(Condition condition, WaterPlane start, Trial before) {
-        return new Balance(condition, false, Math.PI, REST_ON_THE_WAY).run(start, before);
+        return new Balance(condition, false, Math.PI, true).run(start, before);
     }
 
     /**
@@ -96,7 +99,7 @@ final class Balance {
      */
     static Optional<Rest> restNear(
             Condition condition, WaterPlane start, double farthest, Predicate<WaterPlane> known) {
-        Balance balance = new Balance(condition, false, farthest, REST);
+        Balance balance = new Balance(condition, false, farthest, false);
         balance.known = known;
         return Optional.ofNullable(balance.run(start, null));
     }
@@ -107,7 +110,7 @@ final class Balance {
      * @param before a trial near by, to lend its tank levels
      */
     static Rest restHeld(Condition condition, WaterPlane start, Trial before) {
-        return new Balance(condition, true, Math.PI, REST_ON_THE_WAY).run(start, before);
+        return new Balance(condition, true, Math.PI, true).run(start, before);
     }
 
     /**
@@ -178,7 +181,8 @@ final class Balance {
     private boolean restsAfter(TrustStep turn) {
         double change = unrestLeft * unrestLeft;
         double metacentre = condition.densityGPerMm3() * trial.sums().inertiaPortMm4();
-        return rest == REST_ON_THE_WAY
+        return onTheWay
+                && !condition.isRough()
                 && unrest(trial) < LITTLE_UNREST
                 && change < SAME_WATERPLANE
                 && change * metacentre < SAME_GM * Math.abs(trial.reducedPort())

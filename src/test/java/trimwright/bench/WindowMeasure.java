@@ -27,6 +27,7 @@ import javafx.stage.Window;
 import javafx.util.Duration;
 import trimwright.desktop.Launcher;
 import trimwright.desktop.tank3d.Tank;
+import trimwright.file.OwnFolder;
 
 /**
  * How fast the window opens and turns, and what memory it takes: from the start of the virtual machine to the first frame and to the verdict,
@@ -51,6 +52,9 @@ public final class WindowMeasure {
     public static void main(String[] args) throws IOException, InterruptedException {
         Path boat = Path.of(args[0]);
         long began = ManagementFactory.getRuntimeMXBean().getStartTime();
+        // As after the first start, which unpacks the toolkit's libraries.
+        System.setProperty(
+                "javafx.cachedir", OwnFolder.usual().resolve("toolkit").toString());
         // A fresh one: work that a broken off run left would be offered in a dialog before everything else.
         System.setProperty(
                 "trimwright.home",

@@ -305,8 +305,8 @@ class SoundnessTest {
         TriangleMesh ball = Shapes.ball(0, 0, 0, 100, 20, 40);
         Soundness whole = Soundness.of(ball);
         assertTrue(whole.crossings().orElseThrow().complete());
-        Soundness part = new SoundnessCheck(ball)
-                .thorough(whole.crossings().orElseThrow().pairs() / 5);
+        Soundness part = new ThoroughCheck(ball, Soundness.quick(ball))
+                .run(whole.crossings().orElseThrow().pairs() / 5);
         Finding note = part.findings().get(0);
         assertEquals(Code.MESH_CROSSINGS_SAMPLED, note.code());
         long tested = (Long) note.values().get("pairsTested");

@@ -9,7 +9,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Properties;
 import trimwright.file.AtomicFile;
 import trimwright.finding.UnusableInputException;
@@ -26,34 +25,6 @@ public final class Settings {
 
     private Settings(Path folder) {
         this.folder = folder;
-    }
-
-    /** The folder for what the window keeps for itself: as the property {@code trimwright.home} says, or else where the system has such things. */
-    public static Path usualFolder() {
-        String told = System.getProperty("trimwright.home");
-        return told != null
-                ? Path.of(told)
-                : usualFolder(System.getProperty("os.name"), Path.of(System.getProperty("user.home")), System.getenv());
-    }
-
-    /**
-     * Where the system has such things: the XDG base directory specification on Linux and the like, Apple's file system guide, and the
-     * roaming application data of Windows.
-     *
-     * @param environment variables of the environment
-     */
-    static Path usualFolder(String system, Path home, Map<String, String> environment) {
-        if (system.startsWith("Windows")) {
-            String data = environment.get("APPDATA");
-            return (data == null ? home.resolve("AppData").resolve("Roaming") : Path.of(data)).resolve("Trimwright");
-        }
-        if (system.startsWith("Mac")) {
-            return home.resolve("Library").resolve("Application Support").resolve("Trimwright");
-        }
-        String config = environment.get("XDG_CONFIG_HOME");
-        // The specification says to pass over a path that is not absolute.
-        boolean named = config != null && Path.of(config).isAbsolute();
-        return (named ? Path.of(config) : home.resolve(".config")).resolve("trimwright");
     }
 
     /** Settings from a folder; those that cannot be read are as if never made, since nothing depends on them. */

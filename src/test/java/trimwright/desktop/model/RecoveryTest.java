@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.concurrent.TimeUnit;
@@ -146,27 +145,5 @@ class RecoveryTest {
             values.load(reader);
         }
         return values.getProperty("text");
-    }
-
-    /** XDG base directory specification 0.8; Apple, File System Programming Guide; Windows, known folder RoamingAppData. From memory. */
-    @Test
-    void theFolderOfSettingsIsWhereTheSystemHasSuchThings() {
-        Path home = Path.of("/home/me").toAbsolutePath();
-        Path elsewhere = Path.of("/conf").toAbsolutePath();
-        Map<String, String> nothing = Map.of();
-        assertEquals(home.resolve(".config/trimwright"), Settings.usualFolder("Linux", home, nothing));
-        assertEquals(
-                elsewhere.resolve("trimwright"),
-                Settings.usualFolder("Linux", home, Map.of("XDG_CONFIG_HOME", elsewhere.toString())));
-        assertEquals(
-                home.resolve(".config/trimwright"),
-                Settings.usualFolder("FreeBSD", home, Map.of("XDG_CONFIG_HOME", "conf")));
-        assertEquals(
-                home.resolve("Library/Application Support/Trimwright"),
-                Settings.usualFolder("Mac OS X", home, nothing));
-        assertEquals(
-                elsewhere.resolve("Trimwright"),
-                Settings.usualFolder("Windows 11", home, Map.of("APPDATA", elsewhere.toString())));
-        assertEquals(home.resolve("AppData/Roaming/Trimwright"), Settings.usualFolder("Windows 11", home, nothing));
     }
 }
