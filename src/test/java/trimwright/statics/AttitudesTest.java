@@ -9,6 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
 import trimwright.TestMeshes;
 import trimwright.boat.Boat;
 import trimwright.boat.Part;
@@ -134,5 +135,17 @@ class AttitudesTest {
                         p.mirror(),
                         p.fill()))
                 .toArray(Part[]::new));
+    }
+
+    /** Parabolas and cubics with known minima: (t - a)², and t³/3 - b t with its minimum at √b. */
+    @Test
+    void theBottomOfACubicIsWhereItsSlopeEnds() {
+        for (double a : new double[] {1e-6, 0.1, 0.5, 0.93, 1 - 1e-6}) {
+            assertEquals(a, Attitudes.bottom((1 - a) * (1 - a) - a * a, -2 * a, 2 * (1 - a)), 1e-9);
+            double b = a * a;
+            assertEquals(a, Attitudes.bottom(1.0 / 3 - b, -b, 1 - b), 1e-9);
+            // The same seen from the other end.
+            assertEquals(1 - a, Attitudes.bottom(b - 1.0 / 3, b - 1, b), 1e-9);
+        }
     }
 }
