@@ -20,7 +20,7 @@ final class PlanLimits {
                             caps,
                             zone.id(),
                             choices,
-                            s -> s.zone().equals(zone.id()) && s.twin() == twin,
+                            s -> s.zone().equals(zone.id()) && (!zone.mirror() || s.twin() == twin),
                             zone.maxG().get(),
                             false);
                 }

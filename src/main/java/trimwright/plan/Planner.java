@@ -24,20 +24,25 @@ import trimwright.statics.Flotation;
 public final class Planner {
 
     private static final int MOST_ROUNDS = 5;
+    /** Strips in a zone: what a builder likes to cut, and what fills a zone that is needed to its last corner. */
+    private static final int FEW = 3;
+
+    private static final int MANY = 10;
     /**
      * Few pieces first; slivers, and more than one piece in a zone, only where she cannot do without them or gains by them. Spare strips make the
      * programmes several times larger and come only when nothing else holds.
      */
     private static final List<StripMaker.Style> STYLES = List.of(
-            new StripMaker.Style(0.08, false, false),
-            new StripMaker.Style(0.03, false, false),
-            new StripMaker.Style(0.08, true, false),
-            new StripMaker.Style(0.03, true, false),
-            new StripMaker.Style(0.015, false, false),
-            new StripMaker.Style(0, false, false),
-            new StripMaker.Style(0, true, false),
-            new StripMaker.Style(0, false, true),
-            new StripMaker.Style(0, true, true));
+            new StripMaker.Style(0.08, false, false, FEW),
+            new StripMaker.Style(0.03, false, false, FEW),
+            new StripMaker.Style(0.08, true, false, FEW),
+            new StripMaker.Style(0.03, true, false, FEW),
+            new StripMaker.Style(0.015, false, false, FEW),
+            new StripMaker.Style(0, false, false, FEW),
+            new StripMaker.Style(0, true, false, FEW),
+            new StripMaker.Style(0, false, true, FEW),
+            new StripMaker.Style(0, true, true, FEW),
+            new StripMaker.Style(0, false, false, MANY));
 
     /** Share of the ideal mass by which pieces may differ from it without other pieces being tried. */
     private static final double CLOSE_SHARE = 0.03;
@@ -123,7 +128,7 @@ public final class Planner {
         BallastPlan best = null;
         Set<List<Strip.Start>> tried = new HashSet<>();
         for (StripMaker.Style style : STYLES) {
-            if (style.spare() && best != null && best.feasible()) {
+            if ((style.spare() || style.most() > FEW) && best != null && best.feasible()) {
                 break;
             }
             List<Strip> strips = StripMaker.strips(
@@ -153,7 +158,15 @@ public final class Planner {
         if (plan.feasible() != other.feasible()) {
             return plan.feasible();
         }
-        return plan.feasible() && demerit(plan) < demerit(other);
+        return plan.feasible() ? demerit(plan) < demerit(other) : missed(plan) < missed(other);
+    }
+
+    /** By how many tolerances a plan misses its aims in all. */
+    private double missed(BallastPlan plan) {
+        PlanModel model = new PlanModel(basis, List.of(), List.of());
+        return plan.misses().stream()
+                .mapToDouble(m -> Math.abs(m.amount()) / model.tolerance(m.aim()))
+                .sum();
     }
 
     /** What a plan is judged by: lead and foam, or want of firmness, and the number of pieces. */

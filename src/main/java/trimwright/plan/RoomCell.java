@@ -9,7 +9,7 @@ import trimwright.boat.Zone;
  *
  * @param zone the zone it belongs to, as the boat file names it
  * @param use what may go there
- * @param twin whether it lies in the zone's mirror image at -y
+ * @param twin whether it lies in the zone's mirror image at -y, or to starboard in a zone whose boxes are told by sides
  * @param inside id of the watertight part in which it lies; empty for flooded room
  * @param slice number along the boat from the stern, from 0
  * @param layer number upward, from 0

@@ -25,6 +25,9 @@ final class RoomSurvey {
     /** A box less high or wide than this is not worth cutting. */
     private static final double LEAST_SIDE_MM = 2.5;
 
+    /** How many times more boxes on either side must hold than boxes across, to be worth cutting twice as many pieces. */
+    private static final double APART_GAINS = 1.2;
+
     /** What is shorter than this comes of rounding. */
     private static final double ROUNDING_MM = 1e-6;
 
@@ -173,45 +176,83 @@ final class RoomSurvey {
         return Arrays.copyOf(ends, n);
     }
 
+    /**
+     * The boxes of a zone: across the boat, or port and starboard by themselves where something in the middle leaves more room there than in one
+     * box.
+     */
     private List<RoomCell> cells(WaterPlane line) {
+        List<RoomCell> across = cells(line, new Side(0, columnsY, twin));
+        int middle = 0;
+        while (middle < columnsY && y(middle) < 0) {
+            middle++;
+        }
+        if (zone.mirror() || middle == 0 || middle == columnsY) {
+            return across;
+        }
+        List<RoomCell> apart = new ArrayList<>(cells(line, new Side(middle, columnsY, false)));
+        apart.addAll(cells(line, new Side(0, middle, true)));
+        return volumeMm3(apart) > APART_GAINS * volumeMm3(across) ? List.copyOf(apart) : across;
+    }
+
+    /** The columns in which boxes are looked for, and whether those belong to starboard. */
+    private record Side(int from, int to, boolean starboard) {}
+
+    private static double volumeMm3(List<RoomCell> cells) {
+        return cells.stream().mapToDouble(RoomCell::volumeMm3).sum();
+    }
+
+    private List<RoomCell> cells(WaterPlane line, Side side) {
         double[] surface = Room.heightsOver(line, box);
         List<RoomCell> cells = new ArrayList<>();
-        int layer = 0;
         double dry = Math.min(box.maxZ(), Math.max(box.minZ(), surface[1]));
         double wet = Math.max(box.minZ(), Math.min(box.maxZ(), surface[0]));
-        layer = layers(cells, layer, box.minZ(), wet, true);
-        layers(cells, layer, dry, box.maxZ(), false);
+        int layer = layers(cells, side, new Layers(0, box.minZ(), wet, true));
+        layers(cells, side, new Layers(layer, dry, box.maxZ(), false));
         return List.copyOf(cells);
     }
 
-    private int layers(List<RoomCell> cells, int firstLayer, double from, double to, boolean belowLine) {
-        if (to - from < LEAST_SIDE_MM) {
-            return firstLayer;
+    /** What is to be cut into layers. */
+    private record Layers(int first, double fromMm, double toMm, boolean belowLine) {
+
+        int count() {
+            double height = toMm - fromMm;
+            return height < LEAST_SIDE_MM ? 0 : (int) Math.max(1, Math.min(MOST_LAYERS, Math.round(height / LAYER_MM)));
         }
-        int count = (int) Math.max(1, Math.min(MOST_LAYERS, Math.round((to - from) / LAYER_MM)));
-        for (int k = 0; k < count; k++) {
-            double low = from + k * (to - from) / count;
-            double high = from + (k + 1) * (to - from) / count;
+
+        double heightMm(int k) {
+            return fromMm + k * (toMm - fromMm) / count();
+        }
+    }
+
+    private int layers(List<RoomCell> cells, Side side, Layers layers) {
+        for (int k = 0; k < layers.count(); k++) {
             for (int s = 0; s < slices; s++) {
-                int layer = firstLayer + k;
+                int layer = layers.first() + k;
                 int slice = s;
-                largestBox(s, low, high)
+                largestBox(s, layers.heightMm(k), layers.heightMm(k + 1), side)
                         .ifPresent(b -> cells.add(new RoomCell(
-                                zone.id(), zone.use(), twin, space.container(), slice, layer, b, belowLine)));
+                                zone.id(),
+                                zone.use(),
+                                side.starboard(),
+                                space.container(),
+                                slice,
+                                layer,
+                                b,
+                                layers.belowLine())));
             }
         }
-        return firstLayer + count;
+        return layers.first() + layers.count();
     }
 
     /**
      * The largest box of a slice's whole length that is free in every column, between two heights. It reaches from the first to the last
      * of its columns, which keeps half a grid step from what is beyond.
      */
-    private Optional<BoxShape> largestBox(int slice, double low, double high) {
+    private Optional<BoxShape> largestBox(int slice, double low, double high, Side side) {
         int per = columnsX / slices;
         double[] bottoms = new double[columnsY];
         double[] tops = new double[columnsY];
-        for (int j = 0; j < columnsY; j++) {
+        for (int j = side.from(); j < side.to(); j++) {
             bottoms[j] = low;
             tops[j] = high;
             for (int i = slice * per; i < (slice + 1) * per; i++) {
@@ -220,10 +261,10 @@ final class RoomSurvey {
         }
         double best = 0;
         double[] found = new double[4];
-        for (int from = 0; from < columnsY; from++) {
+        for (int from = side.from(); from < side.to(); from++) {
             double bottom = low;
             double top = high;
-            for (int to = from; to < columnsY; to++) {
+            for (int to = from; to < side.to(); to++) {
                 bottom = Math.max(bottom, bottoms[to]);
                 top = Math.min(top, tops[to]);
                 if (top - bottom < LEAST_SIDE_MM) {

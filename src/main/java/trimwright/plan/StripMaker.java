@@ -20,7 +20,6 @@ final class StripMaker {
     /** How far the free cross-section may shrink along a run. */
     private static final double LEAST_SECTION_SHARE = 0.75;
 
-    private static final int MOST_STRIPS = 3;
     /** What a spare strip should have room for, as a share of what goes into its zone. */
     private static final double SPARE_SHARE = 0.2;
 
@@ -60,7 +59,7 @@ final class StripMaker {
             }
             double density = own.get(0).use() == Zone.Use.BALLAST ? leadGPerMm3 : foamGPerMm3;
             if (amount > 1e-6 * own.stream().mapToDouble(RoomCell::volumeMm3).sum()) {
-                addStrips(strips, own, new Wish(amount, moment / amount, middleZMm), density, style.spare() ? 2 : 1);
+                addStrips(strips, own, new Wish(amount, moment / amount, middleZMm), density, style);
             }
         }
         for (Zone.Use use : Zone.Use.values()) {
@@ -80,8 +79,9 @@ final class StripMaker {
      *     sizes are solved again
      * @param apart whether what lies apart in a zone stays apart; otherwise one strip takes it all, in the middle
      * @param spare whether each strip gets a second one beside it, of no length yet
+     * @param most how many strips a zone may hold on each side, below the line and above it
      */
-    record Style(double sliverShare, boolean apart, boolean spare) {}
+    record Style(double sliverShare, boolean apart, boolean spare, int most) {}
 
     /** How much is to lie where: about a place along the boat, as far from a height as can be. */
     private record Wish(double amountMm3, double centreXMm, double middleZMm) {
@@ -138,11 +138,12 @@ final class StripMaker {
         return true;
     }
 
-    private static void addStrips(List<Strip> strips, List<RoomCell> cells, Wish wish, double density, int fewest) {
+    private static void addStrips(List<Strip> strips, List<RoomCell> cells, Wish wish, double density, Style style) {
         double amount = wish.amountMm3();
         double centreX = wish.centreXMm();
         double left = amount;
-        for (int k = 0; k < MOST_STRIPS && (left > 0 || k < fewest) && !cells.isEmpty(); k++) {
+        int fewest = style.spare() ? 2 : 1;
+        for (int k = 0; k < style.most() && (left > 0 || k < fewest) && !cells.isEmpty(); k++) {
             BoxShape run = cuttable(
                     bestRun(cells, wish.left(Math.max(left, SPARE_SHARE * amount))),
                     cells.get(0).use());
@@ -213,9 +214,7 @@ final class StripMaker {
                 bySlice.merge(c.slice(), c.box(), StripMaker::stacked);
             }
         }
-        List<Map.Entry<Integer, BoxShape>> slices = bySlice.entrySet().stream()
-                .filter(e -> !e.getValue().equals(NO_BOX))
-                .toList();
+        List<Map.Entry<Integer, BoxShape>> slices = List.copyOf(bySlice.entrySet());
         BoxShape best = null;
         double bestWorth = 0;
         // Every slice is tried as the seed; runs nearer the place wanted are worth more.
@@ -230,24 +229,25 @@ final class StripMaker {
         return best;
     }
 
-    private static final BoxShape NO_BOX = new BoxShape(Vector3D.ZERO, Vector3D.ZERO);
-
-    /** Two boxes of one slice, one on the other, as one; none when they do not touch. */
+    /** Two boxes of one slice, one on the other, as one; the larger alone where they do not touch or share less width than it is worth. */
     private static BoxShape stacked(BoxShape a, BoxShape b) {
-        if (a.equals(NO_BOX) || b.equals(NO_BOX)) {
-            return NO_BOX;
-        }
+        BoxShape larger = section(a) >= section(b) ? a : b;
         boolean aLow = a.fromMm().getZ() < b.fromMm().getZ();
         BoxShape low = aLow ? a : b;
         BoxShape high = aLow ? b : a;
-        double y0 = Math.max(a.fromMm().getY(), b.fromMm().getY());
-        double y1 = Math.min(a.toMm().getY(), b.toMm().getY());
-        if (high.fromMm().getZ() - low.toMm().getZ() > 1e-6 || !(y1 > y0)) {
-            return NO_BOX;
+        if (high.fromMm().getZ() - low.toMm().getZ() > 1e-6) {
+            return larger;
         }
-        return new BoxShape(
-                new Vector3D(a.fromMm().getX(), y0, low.fromMm().getZ()),
-                new Vector3D(a.toMm().getX(), y1, high.toMm().getZ()));
+        BoxShape both = new BoxShape(
+                new Vector3D(
+                        a.fromMm().getX(),
+                        Math.max(a.fromMm().getY(), b.fromMm().getY()),
+                        low.fromMm().getZ()),
+                new Vector3D(
+                        a.toMm().getX(),
+                        Math.min(a.toMm().getY(), b.toMm().getY()),
+                        high.toMm().getZ()));
+        return section(both) > section(larger) ? both : larger;
     }
 
     private static BoxShape grown(List<Map.Entry<Integer, BoxShape>> slices, int seed) {

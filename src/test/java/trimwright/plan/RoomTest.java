@@ -79,4 +79,29 @@ class RoomTest {
         assertEquals(room.belowLineMm3(), room.aboveLineMm3(), 0.003 * mesh.signedVolume());
         assertTrue(room.cellsMm3() < room.freeMm3());
     }
+
+    /** A wall of 20 mm in the middle of a zone 80 mm wide leaves 30 mm on either side: boxes to port and to starboard. */
+    @Test
+    void bothSidesOfWhatStandsInTheMiddleAreCut() {
+        Part wall = PlanBoats.weighed(
+                "wall", Kind.CYLINDER, PlanBoats.box(-10, -10, -20, 310, 10, 60), 100, PlanBoats.at(150, 0, 0));
+        Room room = room(
+                List.of(wall), PlanBoats.zone("z", Zone.Use.FOAM, PlanBoats.box(0, -40, 0, 300, 40, 12), false), 100);
+        double side = 300 * 30 * 12;
+        for (boolean starboard : new boolean[] {false, true}) {
+            double volume = 0;
+            for (RoomCell cell : room.cells()) {
+                if (cell.twin() == starboard) {
+                    double y = 0.5
+                            * (cell.box().fromMm().getY() + cell.box().toMm().getY());
+                    assertTrue(starboard ? y < 0 : y > 0, "middle at " + y);
+                    assertTrue(Math.abs(cell.box().fromMm().getY()) >= 10
+                            && Math.abs(cell.box().toMm().getY()) >= 10);
+                    volume += cell.volumeMm3();
+                }
+            }
+            // Half a grid step is kept from the wall.
+            assertEquals(side, volume, 0.03 * side);
+        }
+    }
 }
