@@ -14,8 +14,8 @@ final class Drops {
 
     private Drops() {}
 
-    /** @param open what is done with the first of the files, after the drop is over: it may ask */
-    static void install(Scene scene, Consumer<Path> open) {
+    /** @param open what is done with the files, after the drop is over: it may ask */
+    static void install(Scene scene, Consumer<List<Path>> open) {
         scene.setOnDragOver(e -> {
             if (e.getDragboard().hasFiles()) {
                 e.acceptTransferModes(TransferMode.COPY);
@@ -25,13 +25,13 @@ final class Drops {
         scene.setOnDragDropped(e -> drop(e, open));
     }
 
-    private static void drop(DragEvent e, Consumer<Path> open) {
+    private static void drop(DragEvent e, Consumer<List<Path>> open) {
         List<File> dropped = e.getDragboard().getFiles();
         e.setDropCompleted(!dropped.isEmpty());
         e.consume();
         if (!dropped.isEmpty()) {
-            Path file = dropped.get(0).toPath();
-            Platform.runLater(() -> open.accept(file));
+            List<Path> files = dropped.stream().map(File::toPath).toList();
+            Platform.runLater(() -> open.accept(files));
         }
     }
 }

@@ -12,6 +12,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.stream.Collectors;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
 import javafx.stage.FileChooser;
@@ -38,7 +39,7 @@ final class Files {
     private final Dialogs dialogs;
     private final Consumer<Path> newHull;
     private BooleanSupplier others = () -> true;
-    private boolean asking;
+    private final OtherPrograms otherPrograms;
 
     /** @param newHull what is done with a file that is no boat file: it may be the mesh of a hull */
     Files(Stage stage, Desk desk, Settings settings, Dialogs dialogs, Consumer<Path> newHull) {
@@ -47,6 +48,7 @@ final class Files {
         this.settings = settings;
         this.dialogs = dialogs;
         this.newHull = newHull;
+        otherPrograms = new OtherPrograms(desk, dialogs);
     }
 
     /** Who else is asked before the boat is left, after her. */
@@ -62,6 +64,7 @@ final class Files {
     /** The same with a boat that is being read already. */
     void open(Callable<LoadedBoat> read, Path file, boolean sample) {
         desk.open(read, sample, () -> {
+            otherPrograms.opened();
             if (!sample) {
                 settings.opened(file);
             }
@@ -77,6 +80,40 @@ final class Files {
             return;
         }
         newHull.accept(file);
+    }
+
+    /**
+     * Opens what was dropped: one file, or a boat together with her meshes, which are read from where her file says. More than that would leave open which
+     * is meant.
+     */
+    void openDropped(List<Path> dropped) {
+        List<Path> boats = dropped.stream().filter(Files::isBoat).toList();
+        boolean sheAndHers = boats.size() == 1 && dropped.stream().noneMatch(ReadingFiles::isReadings);
+        if (dropped.size() == 1) {
+            openAsking(dropped.get(0));
+        } else if (sheAndHers) {
+            openAsking(boats.get(0));
+        } else {
+            String names = dropped.stream().map(f -> f.getFileName().toString()).collect(Collectors.joining(", "));
+            dialogs.problem(new Problem(
+                    "Drop one file at a time",
+                    List.of(names + ": none of these was opened. One boat at a time is at hand; drop the one you mean."),
+                    Optional.empty()));
+        }
+    }
+
+    /** Opens one of the boats opened lately. One that is gone is told, and taken from the list. */
+    void openRecent(Path file) {
+        if (java.nio.file.Files.exists(file)) {
+            openAsking(file);
+            return;
+        }
+        settings.gone(file);
+        dialogs.problem(new Problem(
+                "This boat is no longer there",
+                List.of(file + " was moved, renamed or deleted, or its disk is not connected. It was taken from the list;"
+                        + " where it is elsewhere now, open it from there."),
+                Optional.empty()));
     }
 
     static boolean isBoat(Path file) {
@@ -225,23 +262,9 @@ final class Files {
                         desk::forgetRecovery);
     }
 
-    /** Whether another program has written to the file: asks what to do, once for each change. */
+    /** Looks whether another program has written to her file or her meshes. */
     void lookForOthers() {
-        if (asking || !desk.isChangedByOthers() || desk.unsaved().get()) {
-            return;
-        }
-        asking = true;
-        ButtonType again = new ButtonType("Read it again", ButtonData.YES);
-        ButtonType keep = new ButtonType("Keep what is here", ButtonData.NO);
-        Optional<ButtonType> answer = dialogs.ask(
-                "Her file was changed by another program",
-                desk.path() + " is no longer what was read here.",
-                again,
-                keep);
-        if (answer.filter(again::equals).isPresent()) {
-            open(desk.path(), false);
-            asking = false;
-        }
+        otherPrograms.look();
     }
 
     /** Asks about work that a window left behind. */
@@ -260,6 +283,7 @@ final class Files {
             if (answer.filter(take::equals).isPresent()) {
                 LoadedBoat saved = BoatFile.read(lost.boatFile());
                 desk.takeRecovered(saved, BoatFile.edited(saved, lost.text()));
+                otherPrograms.opened();
                 Recovery.forget(lost);
             } else if (answer.filter(drop::equals).isPresent()) {
                 Recovery.forget(lost);

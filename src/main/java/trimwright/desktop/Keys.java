@@ -91,7 +91,7 @@ final class Keys {
         }
         double step = e.isAltDown() ? 0.1 : 1;
         Vector3D by = e.isShiftDown() ? new Vector3D(x * step, y * step, 0) : new Vector3D(x * step, 0, y * step);
-        desk.selectedPart().filter(p -> !p.isHull()).ifPresent(p -> desk.nudge(p.id(), by));
+        desk.selectedPart().filter(p -> !p.isHull()).ifPresent(p -> desk.moves().nudge(p.id(), by));
         return true;
     }
 }

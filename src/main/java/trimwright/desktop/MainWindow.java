@@ -129,7 +129,7 @@ final class MainWindow {
         jobScroll.getStyleClass().addAll("plain-scroll", "job-pane");
         Scene scene = new Scene(root, WIDTH, HEIGHT);
         scene.getStylesheets().add(MainWindow.class.getResource("window.css").toExternalForm());
-        Drops.install(scene, files::openAsking);
+        Drops.install(scene, files::openDropped);
         Keys.install(scene, desk, this, poolPane, pool, parts);
         choose(Job.LOAD);
         restyle();

@@ -76,7 +76,7 @@ final class Menus {
     private void listRecent() {
         recent.getItems().clear();
         for (Path file : settings.recent()) {
-            MenuItem item = item(file.getFileName() + "   " + file.getParent(), "", () -> files.openAsking(file));
+            MenuItem item = item(file.getFileName() + "   " + file.getParent(), "", () -> files.openRecent(file));
             item.setMnemonicParsing(false);
             recent.getItems().add(item);
         }

@@ -9,13 +9,12 @@ import javafx.scene.control.ButtonType;
 import javafx.scene.layout.Region;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
-import trimwright.boat.Part;
 import trimwright.desktop.model.Background;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.MeshPart;
-import trimwright.desktop.model.Problem;
 import trimwright.desktop.panes.MeshPartPane;
 import trimwright.desktop.tank3d.PoolView;
+import trimwright.file.LoadedBoat;
 import trimwright.finding.UnusableInputException;
 import trimwright.mesh.MeshFile;
 import trimwright.mesh.MeshFiles;
@@ -88,7 +87,7 @@ final class MeshParts {
                 middle(),
                 measure,
                 pool,
-                part -> add(part, show),
+                (part, complain) -> add(part, show, complain),
                 () -> end(show)));
     }
 
@@ -111,20 +110,26 @@ final class MeshParts {
         return desk.flotation().get().condition().volumeCentroidMm();
     }
 
-    private Optional<String> add(MeshPart part, Consumer<Region> show) {
+    private void add(MeshPart part, Consumer<Region> show, Consumer<String> complain) {
+        String id = part.id(desk.boat().get().boat());
+        Path boatFile = desk.path();
+        Vector3D at = middle();
+        desk.editAside(
+                "add " + id,
+                boat -> with(boat, part, boatFile, at),
+                refused -> refused.ifPresentOrElse(complain, () -> {
+                    end(show);
+                    desk.selected().set(id);
+                }));
+    }
+
+    private static LoadedBoat with(LoadedBoat boat, MeshPart part, Path boatFile, Vector3D at) {
+        MeshPart.Brought brought = part.bring(boatFile);
         try {
-            MeshPart.Brought brought = part.bring(desk.path());
-            Part fresh = part.part(desk.boat().get().boat(), brought.name(), middle());
-            Optional<String> refused = desk.edit("add " + fresh.id(), b -> b.plus(List.of(fresh)));
-            if (refused.isPresent()) {
-                brought.takeBack();
-                return refused;
-            }
-            end(show);
-            desk.selected().set(fresh.id());
-            return Optional.empty();
+            return boat.plus(List.of(part.part(boat.boat(), brought.name(), at)));
         } catch (UnusableInputException e) {
-            return Optional.of(String.join(" ", Problem.of("", e).lines()));
+            brought.takeBack();
+            throw e;
         }
     }
 

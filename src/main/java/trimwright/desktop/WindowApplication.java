@@ -50,6 +50,7 @@ public final class WindowApplication extends Application {
         LogFile.begin(settings.folder());
         Recovery recovery = new Recovery(settings.folder());
         Desk desk = new Desk(workers, Platform::runLater, recovery);
+        desk.locks().keepIn(settings);
         window = new MainWindow(stage, desk, settings, workers);
         Thread.currentThread().setUncaughtExceptionHandler((thread, e) -> window.unexpected(e));
         if (Rehearsal.isAsked()) {

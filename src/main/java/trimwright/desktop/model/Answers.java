@@ -3,6 +3,7 @@ package trimwright.desktop.model;
 import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -25,6 +26,7 @@ final class Answers {
     private final ReadOnlyObjectWrapper<Flotation> whole = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<List<Misfit>> misfits = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
+    private boolean isSettling;
 
     Answers(Executor workers, Executor front) {
         settling = new Background(workers, front);
@@ -41,16 +43,23 @@ final class Answers {
         busy.set(now);
     }
 
+    boolean isSettling() {
+        return isSettling;
+    }
+
     /** Works out where she settles. */
-    void settle(Boat boat, Consumer<Flotation> settled, Consumer<Throwable> failed) {
+    void settle(Supplier<Boat> boat, Consumer<Flotation> settled, Consumer<Throwable> failed) {
         busy.set(true);
+        isSettling = true;
         settling.ask(
-                () -> Flotation.settling(Condition.of(boat)),
+                () -> Flotation.settling(Condition.of(boat.get())),
                 answer -> {
+                    isSettling = false;
                     busy.set(false);
                     settled.accept(answer);
                 },
                 e -> {
+                    isSettling = false;
                     busy.set(false);
                     failed.accept(e);
                 });

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -19,7 +20,6 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.collections.FXCollections;
 import javafx.collections.ObservableSet;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
@@ -49,13 +49,13 @@ public final class Desk {
     private Path path;
     private Consumer<Problem> problems = p -> {};
     private String lastChange = "";
-    private Flotation beforeDrag;
-    private final Nudges nudges = new Nudges();
+    private final Moves moves = new Moves(this);
+    private final Asides asides;
+    private final Locks locks = new Locks();
 
     private final ReadOnlyObjectWrapper<LoadedBoat> boat = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Flotation> before = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
-    private final ObservableSet<String> locked = FXCollections.observableSet();
     private final ObjectProperty<String> selected = new SimpleObjectProperty<>("");
     private final ObjectProperty<Pose> looked = new SimpleObjectProperty<>();
 
@@ -67,6 +67,7 @@ public final class Desk {
     public Desk(Executor workers, Executor front, Recovery recovery) {
         reading = new Background(workers, front);
         answers = new Answers(workers, front);
+        asides = new Asides(this, workers, front);
         this.recovery = recovery;
     }
 
@@ -97,11 +98,13 @@ public final class Desk {
 
     /** Takes up a boat that was read. */
     public void take(LoadedBoat loaded, boolean isSample) {
+        asides.giveUp();
+        moves.dragEnded();
         history = new History(loaded);
         path = loaded.path();
         sample = isSample;
         selected.set("");
-        locked.clear();
+        locks.turnTo(path);
         lastChange = "";
         answers.forget();
         forgetRecovery();
@@ -134,17 +137,17 @@ public final class Desk {
             return Optional.of("There is no boat yet.");
         }
         try {
-            Flotation was = beforeDrag != null ? beforeDrag : flotation().get();
-            boolean joined = nudges.joins(name);
+            Flotation was = moves.before();
+            boolean joined = moves.joins(name);
             if (history.add(name, change.apply(history.now()), joined)) {
                 lastChange = name;
-                nudges.forget();
+                moves.stepped();
                 if (!joined) {
                     before.set(was);
                 }
                 changed();
             }
-            beforeDrag = null;
+            moves.dragEnded();
             return Optional.empty();
         } catch (UnusableInputException e) {
             return Optional.of(e.findings().stream().map(Wording::sentence).collect(Collectors.joining(" ")));
@@ -153,25 +156,42 @@ public final class Desk {
         }
     }
 
-    /** Ids of parts that are held where they are, against a slip of the hand; their numbers can still be typed. */
-    public ObservableSet<String> locked() {
-        return locked;
+    /**
+     * Changes the boat where that may take a while, as when a mesh is brought to another place: in the background, and as a step when it is done. Undo
+     * gives it up until then.
+     *
+     * @param then told why it could not be done; empty when it was
+     */
+    public void editAside(String name, UnaryOperator<LoadedBoat> change, Consumer<Optional<String>> then) {
+        answers.setBusy(true);
+        unsaved.set(true);
+        asides.make(name, change, refused -> {
+            asideEnded();
+            then.accept(refused);
+        });
     }
 
-    /** Moves a part a little; nudges that follow each other quickly are one step. */
-    public Optional<String> nudge(String id, Vector3D byMm) {
-        if (locked.contains(id)) {
-            return Optional.of(id + " is locked.");
+    /** A step has set itself whether she is busy; one that was refused, or changed nothing, has not. */
+    private void asideEnded() {
+        unsaved.set(history.isUnsaved());
+        if (!answers.isSettling()) {
+            answers.setBusy(asides.isWaiting());
         }
-        if (busy().get()) {
-            // A key that is held comes faster than she settles.
-            nudges.await(id, byMm);
-            return Optional.empty();
-        }
-        String name = "nudge " + id;
-        Optional<String> refused = edit(name, b -> Edits.moved(b, id, byMm));
-        nudges.done(name);
-        return refused;
+    }
+
+    /** Parts that are held where they are, against a slip of the hand; their numbers can still be typed. */
+    public Locks locks() {
+        return locks;
+    }
+
+    /** Ids of those parts. */
+    public ObservableSet<String> locked() {
+        return locks.ids();
+    }
+
+    /** Parts dragged and nudged. */
+    public Moves moves() {
+        return moves;
     }
 
     /** Puts a part in the place of the one with its id, as a step. */
@@ -181,6 +201,12 @@ public final class Desk {
 
     public void undo() {
         if (history != null) {
+            if (asides.isWaiting()) {
+                asides.giveUp();
+                asideEnded();
+                settleAsLoaded();
+                return;
+            }
             String name = history.undoName().orElse("");
             Flotation was = flotation().get();
             if (history.undo()) {
@@ -205,36 +231,14 @@ public final class Desk {
         changed();
     }
 
-    /** The boat with a part elsewhere, only to look at: the drag has not ended. */
-    public void drag(String id, Vector3D byMm) {
-        if (beforeDrag == null) {
-            beforeDrag = flotation().get();
-        }
-        before.set(beforeDrag);
-        lastChange = "moving " + id;
-        settle(Edits.moved(history.now().boat(), id, byMm), () -> {});
+    void settleDragged(String change, Flotation was, Supplier<Boat> shown) {
+        before.set(was);
+        lastChange = change;
+        settle(shown, () -> {});
     }
 
-    /** The end of a drag: a step, when the part moved at all. */
-    public Optional<String> dragged(String id, Vector3D byMm) {
-        if (byMm.getNorm() == 0) {
-            beforeDrag = null;
-            settle(history.now().boat(), () -> {});
-            return Optional.empty();
-        }
-        Optional<String> refused = edit("move " + id, b -> Edits.moved(b, id, byMm));
-        if (refused.isPresent()) {
-            beforeDrag = null;
-            settle(history.now().boat(), () -> {});
-        }
-        return refused;
-    }
-
-    private void nudgeOn() {
-        nudges.take()
-                .filter(n -> history.now().boat().part(n.id()).isPresent())
-                .flatMap(n -> nudge(n.id(), n.byMm()))
-                .ifPresent(LOG::fine);
+    void settleAsLoaded() {
+        settle(() -> history.now().boat(), () -> {});
     }
 
     private void changed() {
@@ -250,10 +254,10 @@ public final class Desk {
         } else {
             recovery.forgetLogged();
         }
-        settle(now.boat(), () -> answers.look(now));
+        settle(now::boat, () -> answers.look(now));
     }
 
-    private void settle(Boat shown, Runnable then) {
+    private void settle(Supplier<Boat> shown, Runnable then) {
         answers.settle(
                 shown,
                 settled -> {
@@ -262,7 +266,7 @@ public final class Desk {
                     }
                     answers.show(settled);
                     then.run();
-                    nudgeOn();
+                    moves.nudgeOn();
                 },
                 e -> problem("How she floats could not be worked out", e));
     }
@@ -284,6 +288,7 @@ public final class Desk {
             path = to;
             sample = false;
             history.saved(to);
+            locks.savedTo(to);
             boat.set(history.now());
             unsaved.set(false);
             forgetRecovery();

@@ -79,6 +79,18 @@ public final class Edits {
         return found;
     }
 
+    /** Whether a mesh moves along with a part: that takes a while, since a big one is brought to its place, and looked through there. */
+    public static boolean movesMesh(Boat boat, String id) {
+        return boat.part(id)
+                .filter(p -> isMesh(p) || contents(boat, p).stream().anyMatch(Edits::isMesh))
+                .isPresent();
+    }
+
+    /** Whether it is shaped by a mesh. */
+    public static boolean isMesh(Part part) {
+        return part.shape().filter(MeshShape.class::isInstance).isPresent();
+    }
+
     /** The boat with a part, and all that stands in it, moved. Nothing of the file is touched: for looking, while a part is dragged. */
     public static Boat moved(Boat boat, String id, Vector3D byMm) {
         Part part = boat.part(id).orElseThrow();

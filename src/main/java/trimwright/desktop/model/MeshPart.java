@@ -148,6 +148,11 @@ public record MeshPart(
         return FreshPart.ofMesh(boat, kind, stem(), new MeshShape(name, how, placed), placed.signedVolume());
     }
 
+    /** The id that {@link #part} gets in a boat. */
+    public String id(Boat boat) {
+        return Edits.freeId(boat, stem());
+    }
+
     private String stem() {
         String name = file.getFileName().toString();
         int dot = name.lastIndexOf('.');

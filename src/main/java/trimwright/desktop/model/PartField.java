@@ -21,9 +21,14 @@ import trimwright.report.Numbers;
  * @param unit in what it is typed
  * @param text what it is now; empty where the file does not say
  * @param hint what typing it does, where that is not plain
+ * @param slow whether the change may take a while, since a mesh is brought to another place
  * @param change the boat with another value, in the unit shown; empty takes the value away
  */
-public record PartField(String name, String unit, String text, String hint, Change change) {
+public record PartField(String name, String unit, String text, String hint, boolean slow, Change change) {
+
+    private PartField(String name, String unit, String text, String hint, Change change) {
+        this(name, unit, text, hint, false, change);
+    }
 
     /** Puts another value. */
     @FunctionalInterface
@@ -58,7 +63,7 @@ public record PartField(String name, String unit, String text, String hint, Chan
                     "Of its material; the weighed mass goes before it",
                     (b, v) -> b.replacing(Edits.weighing(part, part.weighedMassG(), v))));
         }
-        places(part, measure, fields);
+        places(boat, part, measure, fields);
         part.shape().ifPresent(shape -> sizes(part, shape, measure, fields));
         return fields;
     }
@@ -67,23 +72,34 @@ public record PartField(String name, String unit, String text, String hint, Chan
         return value.orElseThrow(() -> new IllegalArgumentException("a number is needed"));
     }
 
-    private static void places(Part part, Measure measure, List<PartField> fields) {
-        Optional<Vector3D> at = part.shape().map(s -> middle(s.bounds())).or(part::givenCentreMm);
+    private static void places(Boat boat, Part part, Measure measure, List<PartField> fields) {
+        Optional<Vector3D> at = place(part);
         if (at.isEmpty() || part.isHull()) {
             return;
         }
         String[] names = {"Along, from x 0", "Across, to port", "Up, from z 0"};
         Vector3D[] axes = {Vector3D.PLUS_I, Vector3D.PLUS_J, Vector3D.PLUS_K};
+        boolean slow = Edits.movesMesh(boat, part.id());
         for (int i = 0; i < 3; i++) {
             Vector3D axis = axes[i];
-            double now = at.get().dotProduct(axis);
             fields.add(new PartField(
                     names[i],
                     measure.lengthUnit(),
-                    measure.lengthField(now),
+                    measure.lengthField(at.get().dotProduct(axis)),
                     "Where its middle is; what stands in it moves along",
-                    (b, v) -> Edits.moved(b, part.id(), axis.scalarMultiply(measure.typedMm(needed(v)) - now))));
+                    slow,
+                    (b, v) -> Edits.moved(b, part.id(), way(b.boat(), part.id(), axis, measure.typedMm(needed(v))))));
         }
+    }
+
+    /** From where it is by then. */
+    private static Vector3D way(Boat boat, String id, Vector3D axis, double toMm) {
+        Vector3D now = boat.part(id).flatMap(PartField::place).orElseThrow();
+        return axis.scalarMultiply(toMm - now.dotProduct(axis));
+    }
+
+    private static Optional<Vector3D> place(Part part) {
+        return part.shape().map(s -> middle(s.bounds())).or(part::givenCentreMm);
     }
 
     private static Vector3D middle(Bounds b) {

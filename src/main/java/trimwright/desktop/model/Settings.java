@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Properties;
 import trimwright.file.AtomicFile;
@@ -82,6 +83,29 @@ public final class Settings {
         keep();
     }
 
+    /** Words that were kept; none where there were none. */
+    public List<String> list(String name) {
+        return values.getProperty(name, "").lines().toList();
+    }
+
+    /** Keeps words, none of which has a line break. */
+    public void set(String name, Collection<String> words) {
+        if (words.isEmpty()) {
+            values.remove(name);
+        } else {
+            values.setProperty(name, String.join("\n", words));
+        }
+        keep();
+    }
+
+    /** Forgets a boat file that is gone. */
+    public void gone(Path boat) {
+        List<Path> files = recent();
+        if (files.remove(boat.toAbsolutePath())) {
+            putRecent(files);
+        }
+    }
+
     /** Boat files opened lately, the last one first. */
     public List<Path> recent() {
         List<Path> files = new ArrayList<>();
@@ -103,6 +127,10 @@ public final class Settings {
         List<Path> files = recent();
         files.remove(boat.toAbsolutePath());
         files.add(0, boat.toAbsolutePath());
+        putRecent(files);
+    }
+
+    private void putRecent(List<Path> files) {
         for (int i = 0; i < MOST_RECENT; i++) {
             if (i < files.size()) {
                 values.setProperty(RECENT + i, files.get(i).toString());

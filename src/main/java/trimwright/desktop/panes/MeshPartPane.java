@@ -2,6 +2,8 @@ package trimwright.desktop.panes;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -44,7 +46,7 @@ public final class MeshPartPane extends VBox {
      * Shows a part with the guesses made for it.
      *
      * @param middleMm where in the boat it begins, unless it was drawn in its place
-     * @param add takes the part when all is said, and says what is wrong with it, or nothing
+     * @param add takes the part when all is said, and who is told what is wrong with it
      */
     public MeshPartPane(
             MeshPart guessed,
@@ -52,7 +54,7 @@ public final class MeshPartPane extends VBox {
             Vector3D middleMm,
             Measure measure,
             PoolView pool,
-            Function<MeshPart, Optional<String>> add,
+            BiConsumer<MeshPart, Consumer<String>> add,
             Runnable giveUp) {
         super(8);
         this.pool = pool;
@@ -65,7 +67,7 @@ public final class MeshPartPane extends VBox {
         var done = Ui.button(
                 "Add the part",
                 "One undo takes it out again",
-                () -> add.apply(part).ifPresent(why -> complaint.setText("▲ " + why)));
+                () -> add.accept(part, why -> complaint.setText("▲ " + why)));
         done.setId("mesh-add");
         done.getStyleClass().add("main-button");
         GridPane grid = Ui.fields();

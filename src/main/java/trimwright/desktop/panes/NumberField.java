@@ -54,6 +54,8 @@ final class NumberField extends TextField {
         if (put.apply(value).isPresent()) {
             refuse();
         } else {
+            // Where it takes a while until it is shown anew, leaving the field does not put it again.
+            shown = typed;
             getStyleClass().remove("refused");
         }
     }

@@ -61,6 +61,12 @@ final class PartForm extends VBox {
         show(desk.selectedPart());
     }
 
+    /** A refusal that came later: the fields show again what is. */
+    private void takeBack(String why) {
+        shown.ifPresent(this::refill);
+        complain(why);
+    }
+
     void complain(String why) {
         complaint.setText("▲ " + why);
     }
@@ -77,7 +83,10 @@ final class PartForm extends VBox {
                     name.setText(id);
                     complain(why);
                 },
-                () -> desk.selected().set(typed));
+                () -> {
+                    desk.locks().renamed(id, typed);
+                    desk.selected().set(typed);
+                });
     }
 
     void show(Optional<Part> picked) {
@@ -132,7 +141,7 @@ final class PartForm extends VBox {
         if (!part.isHull()) {
             tick(
                     row,
-                    "Locked, as long as she is open: no slip of the hand moves it",
+                    "Locked: no slip of the hand moves it",
                     desk.locked().contains(part.id()),
                     on -> {
                         lock(part.id(), on);
@@ -220,9 +229,13 @@ final class PartForm extends VBox {
             String id = shown.orElseThrow().id();
             String what =
                     field.name().equals("Weighed") ? "weight" : field.name().toLowerCase(Locale.ROOT);
-            Optional<String> refused = desk.edit(
-                    what.replaceAll(",.*", "") + " of " + id,
-                    b -> fields.get(row).change().in(b, value));
+            String step = what.replaceAll(",.*", "") + " of " + id;
+            PartField now = fields.get(row);
+            if (now.slow()) {
+                desk.editAside(step, b -> now.change().in(b, value), refused -> refused.ifPresent(this::takeBack));
+                return Optional.empty();
+            }
+            Optional<String> refused = desk.edit(step, b -> now.change().in(b, value));
             refused.ifPresent(this::complain);
             return refused;
         });

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.collections.SetChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -116,9 +118,15 @@ public final class PartsPane extends VBox {
         desk.selectedPart().ifPresent(part -> {
             String id = Edits.freeId(desk.boat().get().boat(), part.id());
             double ahead = part.shape().map(s -> s.bounds().sizeX()).orElse(20.0);
-            Part twin = Edits.moved(Edits.named(part, id), new Vector3D(Math.rint(ahead), 0, 0));
-            Optional<String> refused = desk.edit("copy " + part.id(), b -> b.plus(List.of(twin)));
-            refused.ifPresentOrElse(form::complain, () -> desk.selected().set(id));
+            UnaryOperator<LoadedBoat> change =
+                    b -> b.plus(List.of(Edits.moved(Edits.named(part, id), new Vector3D(Math.rint(ahead), 0, 0))));
+            Consumer<Optional<String>> then =
+                    refused -> refused.ifPresentOrElse(form::complain, () -> desk.selected().set(id));
+            if (Edits.isMesh(part)) {
+                desk.editAside("copy " + part.id(), change, then);
+            } else {
+                then.accept(desk.edit("copy " + part.id(), change));
+            }
         });
     }
 

@@ -120,16 +120,18 @@ public final class PoolPane extends StackPane {
             pool.misfits(List.of());
             dragNote = id + ": " + way(byMm) + "   (steps of " + measure.length(stepMm)
                     + (stepMm == 1 ? "; Alt for finer" : "") + ")";
-            desk.drag(id, byMm);
+            desk.moves().drag(id, byMm);
             showNote();
         }
 
         @Override
         public void dragged(String id, Vector3D byMm) {
             dragNote = "";
-            desk.dragged(id, byMm).ifPresent(why -> dragNote = "▲ " + why);
-            pool.showBoat(desk.boat().get().boat());
-            showNote();
+            desk.moves().dragged(id, byMm, refused -> {
+                refused.ifPresent(why -> dragNote = "▲ " + why);
+                pool.showBoat(desk.boat().get().boat());
+                showNote();
+            });
         }
 
         @Override

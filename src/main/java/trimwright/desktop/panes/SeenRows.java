@@ -115,12 +115,10 @@ final class SeenRows {
 
     void build(VBox into, List<Runnable> refills) {
         GridPane grid = new GridPane();
-        grid.setHgap(5);
-        grid.setVgap(5);
+        grid.getStyleClass().add("seen");
         ColumnConstraints wide = new ColumnConstraints();
         wide.setHgrow(Priority.ALWAYS);
-        grid.getColumnConstraints()
-                .addAll(wide, new ColumnConstraints(64), new ColumnConstraints(), new ColumnConstraints(50));
+        grid.getColumnConstraints().add(wide);
         int count = form.now().seen().size() + awaited.size();
         for (int i = 0; i < count; i++) {
             add(grid, i, refills);
@@ -150,6 +148,9 @@ final class SeenRows {
         NumberField error = new NumberField(v -> putError(i, v));
         value.setId("seen-" + i);
         error.setId("seen-error-" + i);
+        error.getStyleClass().add("error-of");
+        value.setMinWidth(Region.USE_PREF_SIZE);
+        error.setMinWidth(Region.USE_PREF_SIZE);
         Label name = Ui.words(PoolWords.of(quantity));
         name.setLabelFor(value);
         String unit = EstimateWords.unit(quantity, form.measure()).strip();

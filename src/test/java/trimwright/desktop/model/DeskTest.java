@@ -75,13 +75,13 @@ class DeskTest {
     /** Closed form: 200 g moved 60 mm ahead trims by the moment over weight times the longitudinal metacentric height. */
     @Test
     void draggingShowsWhatTheDropThenKeeps() {
-        desk.drag("lead", new Vector3D(60, 0, 0));
+        desk.moves().drag("lead", new Vector3D(60, 0, 0));
         double dragged = trimDeg();
         double bm = 400.0 * 400 / 12 / 30;
         double gm = 15 + bm - 24;
         assertEquals(-Math.toDegrees(Math.atan(200 * 60 / (1200 * gm))), dragged, 0.01);
         assertEquals(200, lead().givenCentreMm().orElseThrow().getX(), 0, "the file's boat is not touched by a drag");
-        assertEquals(Optional.empty(), desk.dragged("lead", new Vector3D(60, 0, 0)));
+        desk.moves().dragged("lead", new Vector3D(60, 0, 0), refused -> assertEquals(Optional.empty(), refused));
         assertEquals(dragged, trimDeg(), 1e-9);
         assertEquals(260, lead().givenCentreMm().orElseThrow().getX(), 0);
         assertEquals(0, desk.before().get().settled().orElseThrow().trimDeg(), 1e-9, "before is before the drag");
@@ -95,8 +95,8 @@ class DeskTest {
 
     @Test
     void aDragThatEndsWhereItBeganIsNoStep() {
-        desk.drag("lead", new Vector3D(60, 0, 0));
-        desk.dragged("lead", Vector3D.ZERO);
+        desk.moves().drag("lead", new Vector3D(60, 0, 0));
+        desk.moves().dragged("lead", Vector3D.ZERO, refused -> {});
         assertEquals(Optional.empty(), desk.undoName());
         assertEquals(0, trimDeg(), 1e-9);
     }
@@ -134,7 +134,7 @@ class DeskTest {
 
     @Test
     void savedAndReadAgainSheIsTheSame() {
-        desk.dragged("lead", new Vector3D(60, 0, 0));
+        desk.moves().dragged("lead", new Vector3D(60, 0, 0), refused -> {});
         assertEquals(Optional.empty(), desk.save());
         assertFalse(desk.unsaved().get());
         assertEquals(desk.boat().get().text(), BoatFile.read(file).text());
@@ -191,7 +191,7 @@ class DeskTest {
         Path kept = folder.resolve("other");
         Desk crashed = new Desk(Runnable::run, Runnable::run, new Recovery(kept, nobody));
         crashed.open(file, false, () -> {});
-        crashed.dragged("lead", new Vector3D(60, 0, 0));
+        crashed.moves().dragged("lead", new Vector3D(60, 0, 0), refused -> {});
         Recovery.Lost lost = new Recovery(kept).lost().get(0);
         assertEquals(crashed.boat().get().text(), lost.boat().text());
         Recovery.forget(lost);
@@ -217,7 +217,7 @@ class DeskTest {
 
     @Test
     void nothingIsKeptAsideOfASavedBoat() throws IOException {
-        desk.dragged("lead", new Vector3D(60, 0, 0));
+        desk.moves().dragged("lead", new Vector3D(60, 0, 0), refused -> {});
         try (var files = Files.list(folder.resolve("kept"))) {
             assertEquals(1, files.count());
         }
@@ -229,7 +229,7 @@ class DeskTest {
 
     @Test
     void figuresTellWhatChangedAndWhatIsWanted() {
-        desk.dragged("lead", new Vector3D(60, 0, 0));
+        desk.moves().dragged("lead", new Vector3D(60, 0, 0), refused -> {});
         List<Figure> figures = Figures.of(desk.before().get(), desk.flotation().get(), Measure.METRIC);
         Figure bow = figures.get(0);
         assertEquals("on the paint", bow.before());
@@ -251,11 +251,11 @@ class DeskTest {
     @Test
     void aLockedPartIsNotNudgedButCanBeTyped() {
         desk.locked().add("lead");
-        assertTrue(desk.nudge("lead", new Vector3D(1, 0, 0)).orElseThrow().contains("locked"));
+        assertTrue(desk.moves().nudge("lead", new Vector3D(1, 0, 0)).orElseThrow().contains("locked"));
         assertEquals(200, lead().givenCentreMm().orElseThrow().getX(), 0);
         assertEquals(Optional.empty(), desk.edit("type", b -> Edits.moved(b, "lead", new Vector3D(5, 0, 0))));
         desk.locked().remove("lead");
-        assertEquals(Optional.empty(), desk.nudge("lead", new Vector3D(1, 0, 0)));
+        assertEquals(Optional.empty(), desk.moves().nudge("lead", new Vector3D(1, 0, 0)));
         assertEquals(206, lead().givenCentreMm().orElseThrow().getX(), 0);
     }
 
