@@ -3,12 +3,19 @@ package trimwright.desktop;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import javafx.geometry.Rectangle2D;
+import javafx.geometry.VPos;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
+import javafx.scene.control.DialogPane;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import trimwright.desktop.model.Problem;
 import trimwright.desktop.panes.Ui;
@@ -16,7 +23,13 @@ import trimwright.desktop.panes.Ui;
 /** Questions and bad news. */
 final class Dialogs {
 
-    private static final double WIDTH = 520;
+    /** In letters. */
+    private static final double WIDTH = 52;
+
+    /** Shares of the screen that a dialog's words take at most; what is longer is scrolled. */
+    private static final double MOST_WIDE = 0.85;
+
+    private static final double MOST_HIGH = 0.72;
 
     /** The choice that changes nothing. */
     static final ButtonType STAY = new ButtonType("Cancel", ButtonBar.ButtonData.CANCEL_CLOSE);
@@ -28,6 +41,7 @@ final class Dialogs {
 
     private final Stage owner;
     private final Pane styled;
+    private double textPx = 13;
 
     /** @param styled the pane whose theme dialogs take */
     Dialogs(Stage owner, Pane styled) {
@@ -97,19 +111,63 @@ final class Dialogs {
         return discarded;
     }
 
+    /** A list of two columns to read: lines of two halves with a tab between them; an empty line sets a new group off. */
+    void tellPairs(String title, String lines) {
+        GridPane grid = new GridPane();
+        grid.setStyle("-fx-hgap: 1.5em; -fx-vgap: 0.25em; -fx-padding: 0 1em 0 0;");
+        ColumnConstraints keys = new ColumnConstraints();
+        keys.setMinWidth(Region.USE_PREF_SIZE);
+        grid.getColumnConstraints().add(keys);
+        int row = 0;
+        for (String line : lines.split("\n", -1)) {
+            String[] halves = line.split("\t");
+            Label key = new Label(halves[0]);
+            key.getStyleClass().add("strong");
+            GridPane.setValignment(key, VPos.TOP);
+            grid.add(key, 0, row);
+            grid.add(Ui.words(halves.length > 1 ? halves[1] : ""), 1, row++);
+        }
+        Alert alert = alert(Alert.AlertType.NONE, title, grid);
+        alert.getButtonTypes().setAll(new ButtonType("Close", ButtonBar.ButtonData.CANCEL_CLOSE));
+        alert.show();
+    }
+
+    /** Words that are scrolled where the screen is too small for them; they must have their style. */
+    private void fill(DialogPane pane, Region words) {
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        ScrollPane scroll = new ScrollPane(words);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.getStyleClass().addAll("plain-scroll", "dialog-scroll");
+        pane.setContent(scroll);
+        pane.applyCss();
+        double width = Math.min(WIDTH * textPx, MOST_WIDE * screen.getWidth());
+        // A few px more than it takes: rounding must not bring a scroll bar.
+        double height = words.prefHeight(width - 3 * textPx) + 2 * textPx;
+        scroll.setPrefSize(width, Math.min(height, MOST_HIGH * screen.getHeight()));
+    }
+
+    /** How large the text is. */
+    void setTextPx(double px) {
+        textPx = px;
+    }
+
     private Alert alert(Alert.AlertType type, String title, String text) {
+        Label words = Ui.words(text);
+        words.setId("dialog-words");
+        return alert(type, title, words);
+    }
+
+    private Alert alert(Alert.AlertType type, String title, Region words) {
         Alert alert = new Alert(type);
         alert.initOwner(owner);
         alert.setTitle("Trimwright");
         alert.setHeaderText(title);
-        Label words = Ui.words(text);
-        words.setPrefWidth(WIDTH);
-        words.setId("dialog-words");
-        alert.getDialogPane().setContent(words);
         alert.getDialogPane().setMinHeight(Region.USE_PREF_SIZE);
         alert.getDialogPane().getStylesheets().setAll(styled.getScene().getStylesheets());
         alert.getDialogPane().getStyleClass().addAll(styled.getStyleClass());
         alert.getDialogPane().setStyle(styled.getStyle());
+        fill(alert.getDialogPane(), words);
         return alert;
     }
 }

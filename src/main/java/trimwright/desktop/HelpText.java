@@ -3,27 +3,35 @@ package trimwright.desktop;
 /** What the help says. */
 final class HelpText {
 
+    /** Keys and what they do, with a tab between them. */
     static final String KEYS = """
-            F1 … F6   the jobs, from Load to Pool test
-            1 2 3 4   side, plan, end and free view        F   fit the boat into the view
-            H   hull as glass, solid or wire
-            Ctrl + arrows   turn the view                  + and -   nearer and farther
+            F1 … F6\tthe jobs, from Load to Pool test
+            1 2 3 4, F\tside, plan, end and free view; fit the boat into the view
+            H\thull as glass, solid or wire
+            Ctrl + arrows\tturn the view
+            + and -\tnearer and farther
 
-            Drag   turn the view          Shift or right button + drag   move the view
-            Wheel   nearer and farther at the pointer      double click   fit
-            Click   pick a part           drag a picked part   move it along one axis, 1 mm a step (Alt: 0.1 mm)
-            Violet grips (Afloat)   drag to lift and tilt a waterline to try; the sliders do the same
-            Curves   click, or arrows when they have the focus: she is shown at that point
+            Drag\tturn the view
+            Shift + drag, right button\tmove the view
+            Wheel\tnearer and farther at the pointer
+            Double click\tfit the boat into the view
+            Click\tpick a part
+            Drag a picked part\tmove it along one axis, 1 mm a step (Alt: 0.1 mm)
+            Violet grips, in Afloat\tlift and tilt a waterline to try; the sliders do the same
+            Curves\tclick, or arrows when they have the focus: she is shown at that point
 
-            Arrows   nudge the picked part fore, aft, up and down; with Shift to port and starboard (up, down)
-            Ctrl+D   copy the picked part                  Delete   take it out
-            Ctrl+Z, Ctrl+Shift+Z   undo, redo              Escape   pick nothing; back to her as loaded
-            Ctrl+N   new from a mesh               Ctrl+O, Ctrl+S, Ctrl+Shift+S   open, save, save as
-            Ctrl+P   save a picture of the pool            Ctrl+Q   quit
-            Tab, Shift+Tab   from field to field           Enter   a typed number counts, Escape takes it back
-            F10   the menus                                F11   this list
-            Ctrl+L   dark or light                         Ctrl+I   inches and ounces or mm and g
-            """;
+            Arrows\tnudge the picked part fore, aft, up and down; with Shift to port and starboard (up, down); with Alt 0.1 mm a step
+            Ctrl+D, Delete\tcopy the picked part; take it out
+            Ctrl+Z, Ctrl+Shift+Z\tundo, redo
+            Escape\tpick nothing; back to her as loaded; out of a field
+            Tab, Shift+Tab\tfrom field to field
+            Enter\ta typed number counts; Escape takes it back
+
+            Ctrl+N, Ctrl+O\tnew from a mesh, open
+            Ctrl+S, Ctrl+Shift+S\tsave, save as
+            Ctrl+P\tsave a picture of the pool
+            Ctrl+L, Ctrl+I\tdark or light; inches and ounces or mm and g
+            F10, F11, Ctrl+Q\tthe menus, this list, quit""";
 
     static final String WORDS = """
             B, centre of buoyancy: the middle of the water she displaces.

@@ -16,7 +16,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
@@ -83,6 +82,7 @@ final class MainWindow {
     private final Map<Job, Node> jobPanes = new EnumMap<>(Job.class);
     private final ToggleGroup jobs = new ToggleGroup();
     private final ScrollPane jobScroll = new ScrollPane();
+    private Arrangement arrangement;
 
     MainWindow(Stage stage, Desk desk, Settings settings, Executor workers) {
         this.stage = stage;
@@ -121,9 +121,7 @@ final class MainWindow {
         root.getStyleClass().add("window");
         Menus menus = new Menus(desk, settings, files, this, dialogs);
         root.setTop(Ui.column(0, menus.bar(), verdict));
-        root.setLeft(new HBox(rail(), jobScroll));
-        root.setCenter(poolPane);
-        root.setRight(readings);
+        arrangement = new Arrangement(root, rail(), jobScroll, poolPane, readings);
         jobScroll.setFitToWidth(true);
         jobScroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         jobScroll.getStyleClass().addAll("plain-scroll", "job-pane");
@@ -150,6 +148,7 @@ final class MainWindow {
         desk.unsaved().addListener((o, was, now) -> retitle());
         retitle();
         stage.show();
+        Arrangement.fit(stage);
         takeKeys();
     }
 
@@ -212,8 +211,10 @@ final class MainWindow {
             root.getStyleClass().add("dark");
         }
         pool.setDark(settings.isDark());
-        double size = settings.number("textPercent", 100);
-        root.setStyle("-fx-font-size: " + Math.round(13 * size / 100) + "px;");
+        double textPx = Math.round(13 * settings.number("textPercent", 100) / 100);
+        root.setStyle("-fx-font-size: " + textPx + "px;");
+        arrangement.setTextPx(textPx);
+        dialogs.setTextPx(textPx);
         Measure measure = settings.measure();
         trial.setMeasure(measure);
         poolPane.setMeasure(measure);

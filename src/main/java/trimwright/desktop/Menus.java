@@ -134,7 +134,7 @@ final class Menus {
         Menu menu = new Menu("_Help");
         menu.getItems()
                 .addAll(
-                        item("Keys and pointer", "F11", () -> dialogs.tell("Keys and pointer", HelpText.KEYS)),
+                        item("Keys and pointer", "F11", () -> dialogs.tellPairs("Keys and pointer", HelpText.KEYS)),
                         item("What the words mean", "", () -> dialogs.tell("What the words mean", HelpText.WORDS)),
                         item("Cautions", "", () -> dialogs.tell("Cautions", HelpText.CAUTIONS)),
                         new SeparatorMenuItem(),

@@ -11,6 +11,7 @@ import javafx.css.Styleable;
 import javafx.css.StyleablePropertyFactory;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
@@ -45,7 +46,13 @@ final class Curves extends Region {
 
     private final SimpleStyleableObjectProperty<Paint> ink =
             new SimpleStyleableObjectProperty<>(INK, this, "ink", Color.BLACK);
+    /** Text at 100 %, px: all else is drawn for that, and grows with it. */
+    private static final double USUAL_TEXT_PX = 13;
+
     private final Canvas canvas = new Canvas();
+    /** Never seen; it has the font that the pane gives its words. */
+    private final Label text = new Label();
+    private double tall;
     private final IntegerProperty chosen = new SimpleIntegerProperty(-1);
     private final String xTitle;
     private String yTitle;
@@ -60,9 +67,11 @@ final class Curves extends Region {
         this.xTitle = xTitle;
         this.yTitle = yTitle;
         getStyleClass().add("curves");
-        getChildren().add(canvas);
-        setMinHeight(150);
-        setPrefHeight(190);
+        getChildren().addAll(canvas, text);
+        text.setVisible(false);
+        text.setManaged(false);
+        text.fontProperty().addListener((o, was, now) -> setTall(tall));
+        setTall(190);
         setFocusTraversable(true);
         chosen.addListener((o, was, now) -> draw());
         ink.addListener((o, was, now) -> draw());
@@ -89,6 +98,26 @@ final class Curves extends Region {
     /** Number of the point that is shown in the pool; -1 for none. */
     IntegerProperty chosen() {
         return chosen;
+    }
+
+    /** How high it is where text has its usual size. */
+    void setTall(double atUsualTextPx) {
+        tall = atUsualTextPx;
+        setMinHeight(150 * scale());
+        setPrefHeight(tall * scale());
+        requestLayout();
+    }
+
+    private double scale() {
+        return text.getFont().getSize() / USUAL_TEXT_PX;
+    }
+
+    private double width() {
+        return getWidth() / scale();
+    }
+
+    private double height() {
+        return getHeight() / scale();
     }
 
     /** Says what goes up, and in which unit. */
@@ -121,7 +150,7 @@ final class Curves extends Region {
         if (x.length == 0) {
             return;
         }
-        double wanted = x[0] + (px - LEFT) / plotWidth() * (x[x.length - 1] - x[0]);
+        double wanted = x[0] + (px / scale() - LEFT) / plotWidth() * (x[x.length - 1] - x[0]);
         int best = 0;
         for (int i = 1; i < x.length; i++) {
             if (Math.abs(x[i] - wanted) < Math.abs(x[best] - wanted)) {
@@ -139,7 +168,7 @@ final class Curves extends Region {
     }
 
     private double plotWidth() {
-        return Math.max(1, getWidth() - LEFT - RIGHT);
+        return Math.max(1, width() - LEFT - RIGHT);
     }
 
     private double px(double value) {
@@ -147,15 +176,17 @@ final class Curves extends Region {
     }
 
     private double py(double value) {
-        return TOP + (most - value) / (most - least) * Math.max(1, getHeight() - TOP - BOTTOM);
+        return TOP + (most - value) / (most - least) * Math.max(1, height() - TOP - BOTTOM);
     }
 
     private void draw() {
         GraphicsContext g = canvas.getGraphicsContext2D();
         g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        if (x.length < 2 || getWidth() < 80) {
+        if (x.length < 2 || width() < 80) {
             return;
         }
+        g.save();
+        g.scale(scale(), scale());
         g.setFont(Font.font(11));
         Paint strong = ink.get();
         Color faint = strong instanceof Color c ? c.deriveColor(0, 1, 1, 0.25) : Color.GRAY;
@@ -167,8 +198,9 @@ final class Curves extends Region {
         if (isFocused()) {
             g.setStroke(strong);
             g.setLineWidth(1);
-            g.strokeRect(0.5, 0.5, getWidth() - 1, getHeight() - 1);
+            g.strokeRect(0.5, 0.5, width() - 1, height() - 1);
         }
+        g.restore();
     }
 
     private void axes(GraphicsContext g, Paint strong, Color faint) {
@@ -177,12 +209,12 @@ final class Curves extends Region {
         g.setTextAlign(TextAlignment.RIGHT);
         for (double y : steps(least, most, 4)) {
             g.setStroke(y == 0 ? strong : faint);
-            g.strokeLine(LEFT, py(y), getWidth() - RIGHT, py(y));
+            g.strokeLine(LEFT, py(y), width() - RIGHT, py(y));
             g.setFill(strong);
             g.fillText(Numbers.plain(y), LEFT - 5, py(y) + 4);
         }
         g.setTextAlign(TextAlignment.CENTER);
-        double bottom = getHeight() - BOTTOM;
+        double bottom = height() - BOTTOM;
         for (double value : steps(x[0], x[x.length - 1], 5)) {
             g.setStroke(faint);
             g.strokeLine(px(value), TOP, px(value), bottom);
@@ -212,7 +244,7 @@ final class Curves extends Region {
         g.setTextAlign(TextAlignment.LEFT);
         g.setFill(strong);
         g.fillText(yTitle, 4, 14);
-        double at = getWidth() - RIGHT;
+        double at = width() - RIGHT;
         for (int i = curves.size() - 1; i >= 0 && curves.size() > 1; i--) {
             Curve curve = curves.get(i);
             double width = 5.8 * curve.name().length();
@@ -262,10 +294,10 @@ final class Curves extends Region {
             g.setStroke(strong);
             g.setLineWidth(1);
             g.setLineDashes(2, 3);
-            g.strokeLine(at, TOP, at, getHeight() - BOTTOM);
+            g.strokeLine(at, TOP, at, height() - BOTTOM);
             g.setLineDashes();
             g.setFill(strong);
-            boolean late = at > getWidth() / 2;
+            boolean late = at > width() / 2;
             g.setTextAlign(late ? TextAlignment.RIGHT : TextAlignment.LEFT);
             g.fillText(mark.label(), at + (late ? -4 : 4), TOP + 10);
         }
@@ -278,7 +310,7 @@ final class Curves extends Region {
         }
         g.setStroke(strong);
         g.setLineWidth(1.5);
-        g.strokeLine(px(x[i]), TOP, px(x[i]), getHeight() - BOTTOM);
+        g.strokeLine(px(x[i]), TOP, px(x[i]), height() - BOTTOM);
         for (Curve curve : curves) {
             if (Double.isFinite(curve.y()[i])) {
                 g.setFill(curve.colour());

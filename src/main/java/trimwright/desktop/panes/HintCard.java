@@ -28,7 +28,7 @@ final class HintCard extends VBox {
         row.setAlignment(Pos.CENTER_RIGHT);
         getStyleClass().add("hint");
         setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
-        setPrefWidth(300);
+        setStyle("-fx-pref-width: 23em;");
         getChildren().addAll(words, row);
         setVisible(false);
     }
@@ -58,7 +58,7 @@ final class HintCard extends VBox {
         return switch (job) {
             case LOAD ->
                 "Click a part, in the list or in the water, then drag it: she settles anew at once."
-                        + " The readings at the right say what it did.";
+                        + " The readings say what it did.";
             case AFLOAT ->
                 "The orange dashes are her painted line, the blue line is where the water stands."
                         + " Drag the violet grips to try another waterline.";

@@ -49,8 +49,7 @@ public final class PartsPane extends VBox {
         this.desk = desk;
         form = new PartForm(desk);
         list.setId("parts");
-        list.setPrefHeight(240);
-        list.setMinHeight(120);
+        list.setStyle("-fx-pref-height: 18.5em; -fx-min-height: 9.2em;");
         list.setCellFactory(l -> new PartCell());
         VBox.setVgrow(list, Priority.SOMETIMES);
         FlowPane buttons = new FlowPane(

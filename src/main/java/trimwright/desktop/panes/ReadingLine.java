@@ -17,7 +17,7 @@ final class ReadingLine extends VBox {
     private boolean changed;
 
     ReadingLine() {
-        sign.setMinWidth(18);
+        sign.setStyle("-fx-min-width: 1.4em;");
         before.managedProperty().bind(before.visibleProperty());
         before.setVisible(false);
         getStyleClass().add("reading");

@@ -25,7 +25,6 @@ import trimwright.report.Measure;
 /** The readings: a list, the file they are in, and the numbers of the one that is picked. */
 public final class ReadingsBox extends VBox {
 
-    private static final double ROW_PX = 46;
     private static final int ROWS = 5;
 
     /** What opening and saving do; each asks what it needs to ask. */
@@ -56,7 +55,6 @@ public final class ReadingsBox extends VBox {
         form = new ReadingForm(desk, readings);
         list.setId("readings");
         list.setCellFactory(l -> new ReadingCell());
-        list.setFixedCellSize(ROW_PX);
         add.setId("add-reading");
         delete = Ui.button("Delete", "Take the picked reading out", () -> complain(readings.remove()));
         delete.setId("delete-reading");
@@ -127,8 +125,10 @@ public final class ReadingsBox extends VBox {
         boolean any = !all.isEmpty();
         list.setVisible(any);
         list.setManaged(any);
-        list.setPrefHeight(ROW_PX * Math.min(ROWS, all.size()) + 4);
-        list.setMinHeight(Math.min(2, all.size()) * ROW_PX + 4);
+        // In rows of text, which the style sheet makes as high as the text is.
+        double rows = 3.54 * Math.min(ROWS, all.size()) + 0.3;
+        list.setStyle("-fx-fixed-cell-size: 3.54em; -fx-pref-height: " + rows + "em; -fx-min-height: "
+                + (3.54 * Math.min(2, all.size()) + 0.3) + "em;");
         hint.setVisible(!any);
         hint.setManaged(!any);
         String saved = readings.unsaved().get() ? "● " : "";

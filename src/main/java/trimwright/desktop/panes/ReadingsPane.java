@@ -1,8 +1,13 @@
 package trimwright.desktop.panes;
 
 import java.util.List;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import trimwright.desktop.model.Desk;
@@ -15,9 +20,13 @@ import trimwright.statics.Flotation;
 /** The readings, each with what it was before the last change. */
 public final class ReadingsPane extends VBox {
 
+    private static final PseudoClass BELOW = PseudoClass.getPseudoClass("below");
+
     private final Desk desk;
     private final Label change = Ui.words("", "change");
-    private final VBox lines = Ui.column(0);
+    private final Label heading = Ui.heading("Readings");
+    private final FlowPane lines = new FlowPane();
+    private final IntegerProperty columns = new SimpleIntegerProperty(1);
     private Measure measure = Measure.METRIC;
 
     public ReadingsPane(Desk desk) {
@@ -30,7 +39,9 @@ public final class ReadingsPane extends VBox {
         scroll.getStyleClass().add("plain-scroll");
         VBox.setVgrow(scroll, Priority.ALWAYS);
         change.setId("last-change");
-        getChildren().addAll(Ui.heading("Readings"), change, scroll);
+        heading.managedProperty().bind(heading.visibleProperty());
+        lines.prefWrapLengthProperty().bind(lines.widthProperty());
+        getChildren().addAll(heading, change, scroll);
         desk.flotation().addListener((o, was, now) -> show());
         desk.looked().addListener((o, was, now) -> show());
     }
@@ -38,6 +49,13 @@ public final class ReadingsPane extends VBox {
     public void setMeasure(Measure other) {
         measure = other;
         show();
+    }
+
+    /** Whether it stands below the pool, where it is wide and low, and not beside it. */
+    public void setBelow(boolean below) {
+        pseudoClassStateChanged(BELOW, below);
+        heading.setVisible(!below);
+        columns.set(below ? 2 : 1);
     }
 
     private void show() {
@@ -59,7 +77,10 @@ public final class ReadingsPane extends VBox {
                                 ? "As loaded, not as she is held."
                                 : last.isEmpty() ? "Change something and see here what it does." : "Last: " + last);
         while (lines.getChildren().size() < figures.size()) {
-            lines.getChildren().add(new ReadingLine());
+            ReadingLine line = new ReadingLine();
+            line.prefWidthProperty().bind(Bindings.createDoubleBinding(
+                    () -> Math.floor(lines.getWidth() / columns.get()), lines.widthProperty(), columns));
+            lines.getChildren().add(line);
         }
         lines.getChildren().remove(figures.size(), lines.getChildren().size());
         for (int i = 0; i < figures.size(); i++) {

@@ -43,7 +43,7 @@ public final class StandPane extends VBox {
         afloat.setId("stand-afloat");
         curve.setId("stand-curve");
         chosen.setId("stand-chosen");
-        curve.setPrefHeight(240);
+        curve.setTall(240);
         body = Ui.column(
                 8,
                 Ui.heading("Afloat"),

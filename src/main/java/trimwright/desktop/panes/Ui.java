@@ -62,7 +62,7 @@ public final class Ui {
         Tooltip tip = new Tooltip(text);
         tip.setShowDelay(TIP_DELAY);
         tip.setWrapText(true);
-        tip.setMaxWidth(360);
+        tip.setStyle("-fx-max-width: 28em;");
         return tip;
     }
 
@@ -97,9 +97,15 @@ public final class Ui {
         grid.getColumnConstraints().addAll(wide, field, unit);
         grid.getChildren().addListener((ListChangeListener<Node>) change -> {
             while (change.next()) {
-                change.getAddedSubList().stream()
-                        .filter(n -> n instanceof Label && Integer.valueOf(2).equals(GridPane.getColumnIndex(n)))
-                        .forEach(n -> n.getStyleClass().add("unit"));
+                for (Node node : change.getAddedSubList()) {
+                    Integer column = GridPane.getColumnIndex(node);
+                    if (node instanceof Label && Integer.valueOf(2).equals(column)) {
+                        node.getStyleClass().add("unit");
+                    } else if (node instanceof Label name && Integer.valueOf(0).equals(column)) {
+                        name.setWrapText(true);
+                        name.setMinHeight(Region.USE_PREF_SIZE);
+                    }
+                }
             }
         });
         return grid;
