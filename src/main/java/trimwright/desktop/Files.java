@@ -97,7 +97,8 @@ final class Files {
             String names = dropped.stream().map(f -> f.getFileName().toString()).collect(Collectors.joining(", "));
             dialogs.problem(new Problem(
                     "Drop one file at a time",
-                    List.of(names + ": none of these was opened. One boat at a time is at hand; drop the one you mean."),
+                    List.of(names
+                            + ": none of these was opened. One boat at a time is at hand; drop the one you mean."),
                     Optional.empty()));
         }
     }
@@ -111,7 +112,8 @@ final class Files {
         settings.gone(file);
         dialogs.problem(new Problem(
                 "This boat is no longer there",
-                List.of(file + " was moved, renamed or deleted, or its disk is not connected. It was taken from the list;"
+                List.of(file
+                        + " was moved, renamed or deleted, or its disk is not connected. It was taken from the list;"
                         + " where it is elsewhere now, open it from there."),
                 Optional.empty()));
     }

@@ -92,9 +92,14 @@ final class Menus {
                         undo,
                         redo,
                         new SeparatorMenuItem(),
-                        item("Copy the picked part", "Shortcut+D", window.parts()::copy),
-                        item("Take the picked part out", "", window.parts()::delete));
+                        ofPicked(item("Copy the picked part", "Shortcut+D", window.parts()::copy)),
+                        ofPicked(item("Take the picked part out", "", window.parts()::delete)));
         return menu;
+    }
+
+    private MenuItem ofPicked(MenuItem item) {
+        item.disableProperty().bind(desk.selected().isEqualTo(""));
+        return item;
     }
 
     private void nameSteps() {

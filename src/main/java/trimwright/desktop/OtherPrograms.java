@@ -35,8 +35,9 @@ final class OtherPrograms {
         told = "";
     }
 
+    /** Asks, unless it was asked already; while she is being read or settles, the next look is early enough. */
     void look() {
-        if (asking || desk.needsNewFile()) {
+        if (asking || desk.busy().get() || desk.needsNewFile()) {
             return;
         }
         boolean boat = desk.isChangedByOthers();
@@ -74,9 +75,8 @@ final class OtherPrograms {
 
     /** Reads her again; where only a mesh is another, what is not saved yet is done to her anew. */
     private void again(boolean boat) {
-        Optional<String> unsaved = !boat && desk.unsaved().get()
-                ? Optional.of(desk.boat().get().text())
-                : Optional.empty();
+        Optional<String> unsaved =
+                !boat && desk.unsaved().get() ? Optional.of(desk.boat().get().text()) : Optional.empty();
         desk.open(desk.path(), false, () -> {
             opened();
             unsaved.flatMap(text -> desk.edit("what was not saved yet", b -> BoatFile.edited(b, text)))

@@ -47,9 +47,12 @@ final class Asides {
     private void begin() {
         Wanted next = waiting.element();
         LoadedBoat from = desk.boat().get();
-        making.ask(() -> next.change.apply(from), made -> made(from, () -> made), e -> made(from, () -> {
-            throw rethrown(e);
-        }));
+        making.ask(
+                () -> next.change.apply(from),
+                made -> made(from, () -> made),
+                e -> made(from, () -> {
+                    throw rethrown(e);
+                }));
     }
 
     private void made(LoadedBoat from, Supplier<LoadedBoat> outcome) {

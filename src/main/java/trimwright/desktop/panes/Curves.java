@@ -52,6 +52,7 @@ final class Curves extends Region {
     private final Canvas canvas = new Canvas();
     /** Never seen; it has the font that the pane gives its words. */
     private final Label text = new Label();
+
     private double tall;
     private final IntegerProperty chosen = new SimpleIntegerProperty(-1);
     private final String xTitle;

@@ -139,14 +139,10 @@ final class PartForm extends VBox {
                     on -> edited(on ? "loosen " : "fix ", p -> Edits.fixed(p, !on)));
         }
         if (!part.isHull()) {
-            tick(
-                    row,
-                    "Locked: no slip of the hand moves it",
-                    desk.locked().contains(part.id()),
-                    on -> {
-                        lock(part.id(), on);
-                        return Optional.empty();
-                    });
+            tick(row, "Locked: no slip of the hand moves it", desk.locked().contains(part.id()), on -> {
+                lock(part.id(), on);
+                return Optional.empty();
+            });
         }
     }
 

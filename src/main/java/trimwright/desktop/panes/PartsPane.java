@@ -119,8 +119,8 @@ public final class PartsPane extends VBox {
             double ahead = part.shape().map(s -> s.bounds().sizeX()).orElse(20.0);
             UnaryOperator<LoadedBoat> change =
                     b -> b.plus(List.of(Edits.moved(Edits.named(part, id), new Vector3D(Math.rint(ahead), 0, 0))));
-            Consumer<Optional<String>> then =
-                    refused -> refused.ifPresentOrElse(form::complain, () -> desk.selected().set(id));
+            Consumer<Optional<String>> then = refused -> refused.ifPresentOrElse(
+                    form::complain, () -> desk.selected().set(id));
             if (Edits.isMesh(part)) {
                 desk.editAside("copy " + part.id(), change, then);
             } else {

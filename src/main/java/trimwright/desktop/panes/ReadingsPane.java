@@ -78,8 +78,9 @@ public final class ReadingsPane extends VBox {
                                 : last.isEmpty() ? "Change something and see here what it does." : "Last: " + last);
         while (lines.getChildren().size() < figures.size()) {
             ReadingLine line = new ReadingLine();
-            line.prefWidthProperty().bind(Bindings.createDoubleBinding(
-                    () -> Math.floor(lines.getWidth() / columns.get()), lines.widthProperty(), columns));
+            line.prefWidthProperty()
+                    .bind(Bindings.createDoubleBinding(
+                            () -> Math.floor(lines.getWidth() / columns.get()), lines.widthProperty(), columns));
             lines.getChildren().add(line);
         }
         lines.getChildren().remove(figures.size(), lines.getChildren().size());

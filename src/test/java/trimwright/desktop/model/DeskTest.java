@@ -251,7 +251,8 @@ class DeskTest {
     @Test
     void aLockedPartIsNotNudgedButCanBeTyped() {
         desk.locked().add("lead");
-        assertTrue(desk.moves().nudge("lead", new Vector3D(1, 0, 0)).orElseThrow().contains("locked"));
+        assertTrue(
+                desk.moves().nudge("lead", new Vector3D(1, 0, 0)).orElseThrow().contains("locked"));
         assertEquals(200, lead().givenCentreMm().orElseThrow().getX(), 0);
         assertEquals(Optional.empty(), desk.edit("type", b -> Edits.moved(b, "lead", new Vector3D(5, 0, 0))));
         desk.locked().remove("lead");
