@@ -49,6 +49,51 @@ class TextReadersTest {
                 findings);
     }
 
+    /** Words that belong nowhere: before a solid, between two facets and between two solids; what follows is read on. */
+    @Test
+    void wordsBetweenThePartsOfAnAsciiStlAreNamed() throws IOException {
+        String whole = Written.stlAscii(BOX);
+        String torn = whole.replaceFirst("endfacet", "endfacet torn") + "more\n" + whole;
+        assertEquals(
+                List.of(
+                        finding(Code.MESH_TEXT_UNEXPECTED, 8, "found", "torn", "expected", "facet"),
+                        finding(Code.MESH_TEXT_UNEXPECTED, 87, "found", "more", "expected", "solid")),
+                refusal(torn));
+        // The line of the word solid is its name.
+        assertEquals(
+                List.of(
+                        finding(Code.MESH_TEXT_UNEXPECTED, 88, "found", "lost", "expected", "solid"),
+                        finding(Code.MESH_TEXT_UNEXPECTED, 90, "found", "face", "expected", "facet")),
+                refusal(whole + "\nlost\nsolid a\nface normal 0 0 1\nendsolid").subList(0, 2));
+    }
+
+    /** The number of the triangle, counted from 0 as everywhere, stands beside a coordinate that cannot be used; the largest one can. */
+    @Test
+    void badCoordinatesOfAnAsciiStlComeWithTheirTriangle() throws IOException {
+        String[] lines = Written.stlAscii(BOX).split("\n", -1);
+        lines[1 + 7 * 5 + 3] = "vertex 1 2 inf";
+        lines[1 + 7 * 9 + 4] = "vertex 1 -1.0000001e9 3";
+        List<Finding> findings = refusal(String.join("\n", lines));
+        assertEquals(
+                List.of(
+                        finding(Code.MESH_COORDINATE_NOT_FINITE, 40, "found", "inf", "triangle", 5L, "count", 1L),
+                        finding(
+                                Code.MESH_COORDINATE_TOO_LARGE,
+                                69,
+                                "found",
+                                -1.0000001e9,
+                                "allowed",
+                                MeshFiles.LARGEST_COORDINATE,
+                                "triangle",
+                                9L,
+                                "count",
+                                1L)),
+                findings);
+        TriangleMesh mesh =
+                read("v 1e9 -1e9 0\nv 1e9 1e9 0\nv 0 1e9 1e9\nf 1 2 3\n").mesh();
+        assertEquals(1e9, mesh.bounds().maxX(), 0);
+    }
+
     @Test
     void asciiStlThatEndsTooEarlyIsRefused() throws IOException {
         String whole = Written.stlAscii(BOX);

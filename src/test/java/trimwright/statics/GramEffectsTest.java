@@ -14,6 +14,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.Boat;
 import trimwright.boat.Kind;
+import trimwright.boat.PaintedLine;
 import trimwright.boat.Part;
 
 class GramEffectsTest {
@@ -100,6 +101,33 @@ class GramEffectsTest {
         double moved = Submerged.of(dry.shifted(new Vector3D(500 * 0.8, 0, 0))).trimDeg();
         assertEquals(-1.9, gram, 0.05);
         assertEquals(-1.9, moved, 0.05);
+    }
+
+    /** Where a line is painted, from 50 to 350, the water is taken at its ends and not at those of the hull; she turns about her middle, 200. */
+    @Test
+    void theLineIsTakenWhereItIsPainted() {
+        Boat bare = barge();
+        PaintedLine line = new PaintedLine(List.of(new Vector3D(50, 0, 40), new Vector3D(350, 0, 40)));
+        Boat painted =
+                new Boat(bare.name(), bare.water(), Optional.of(line), bare.parts(), bare.zones(), bare.targets());
+        GramEffect bow = row(painted, GramEffects.Change.WEIGHT_AT_BOW).afloat().orElseThrow();
+        double sink = 10 * 1000.0 / 40000;
+        double trim = 10 * 200 / (1610 * (20.125 + 400 * 400 / 12.0 / 40.25 - 20));
+        assertEquals(sink + 150 * trim, bow.lineAtBowMm(), 1e-2);
+        assertEquals(sink - 150 * trim, bow.lineAtSternMm(), 1e-2);
+    }
+
+    /** 300 g of lead moved forward by 1 mm: tan θ = w d ∕ (W GM along), bow down. */
+    @Test
+    void leadMovedForward() {
+        double gml = 20 + 400 * 400 / 12.0 / 40 - 20;
+        GramEffects.Row forward = row(barge(), GramEffects.Change.LEAD_FORWARD);
+        GramEffect afloat = forward.afloat().orElseThrow();
+        assertEquals(-Math.toDegrees(300 / (1600 * gml)), afloat.trimDeg(), 1e-6);
+        assertEquals(0, afloat.heelDeg(), 1e-9);
+        // BG dived is 20.
+        assertEquals(
+                -Math.toDegrees(Math.atan2(300 / 1600.0, 20)), forward.dived().trimDeg(), 1e-9);
     }
 
     @Test

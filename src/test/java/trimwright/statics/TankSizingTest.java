@@ -11,6 +11,7 @@ import static trimwright.statics.DiveBoats.tank;
 import static trimwright.statics.DiveBoats.weight;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -79,6 +80,18 @@ class TankSizingTest {
         assertEquals(0, last.settled().orElseThrow().trimDeg(), 1e-6);
         assertEquals("tower", run.failSafe().staysOut().orElseThrow().part());
         assertEquals(12.5, run.failSafe().staysOut().get().aboveMm(), 1e-6);
+    }
+
+    /** The largest part above the line stands first, wherever the file has it. */
+    @Test
+    void theLargestPartStandsFirst() {
+        Boat boat = boxBoat();
+        List<Part> turned = new ArrayList<>(boat.parts());
+        Collections.reverse(turned);
+        TankSizing sizing = TankSizing.of(Condition.of(boat.withParts(turned))).orElseThrow();
+        assertEquals(
+                List.of("box", "tower"),
+                sizing.above().stream().map(a -> a.piece().id()).toList());
     }
 
     /** A painted line is taken instead of the one she floats on. */

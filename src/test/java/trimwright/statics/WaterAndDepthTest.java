@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import trimwright.boat.Boat;
 import trimwright.boat.Kind;
 import trimwright.boat.Part;
+import trimwright.boat.Shape;
 import trimwright.boat.Softness;
 import trimwright.boat.Water;
 
@@ -227,6 +228,88 @@ class WaterAndDepthTest {
         assertTrue(leak.roomFillsFirst());
         assertEquals(
                 Math.PI * 900 * 100 / 1000 + 200 + 108, leak.end().orElseThrow().massG(), 1e-9);
+    }
+
+    /** A pair of cylinders, the file giving the one to port: each has its own allowance and its own battery within, and the other's takes no room. */
+    @Test
+    void eachOfAPairOfCylindersLeaksAlone() {
+        Part tube = mirrored("tube", Kind.CYLINDER, 600, box(0, 30, 0, 500, 70, 50), Optional.empty());
+        Part battery = mirrored("battery", Kind.FITTING, 100, box(200, 40, 5, 300, 60, 15), Optional.of("tube"));
+        Condition condition = Condition.of(boat(tube, battery));
+        List<LeakAllowance> leaks = LeakAllowance.of(condition);
+        assertEquals(2, leaks.size());
+        double reserve = 2 * (500 * 40 * 50 / 1000.0 - 700);
+        for (LeakAllowance leak : leaks) {
+            assertEquals(500 * 40 * 50 - 100 * 20 * 10, leak.roomMm3(), 1e-6);
+            assertEquals(List.of(), leak.unknownVolumes());
+            assertEquals(reserve, leak.allowanceG(), 1e-9);
+            assertEquals(
+                    1400 + reserve - LeakAllowance.LEFT_G,
+                    leak.end().orElseThrow().massG(),
+                    1e-6);
+            // The course counts from no water to all of it.
+            List<DiveStep> steps = leak.course().orElseThrow().steps();
+            assertEquals(0, steps.get(0).fill(), 0);
+            assertEquals(0.5, steps.get(10).fill(), 1e-12);
+            assertEquals(1, steps.get(20).fill(), 0);
+        }
+        assertEquals(
+                List.of("tube", "tube′"),
+                leaks.stream().map(LeakAllowance::cylinder).toList());
+        // She goes down on the side that leaks.
+        double port = leaks.get(0).end().orElseThrow().heelDeg();
+        double starboard = leaks.get(1).end().orElseThrow().heelDeg();
+        assertTrue(port < -5 && starboard > 5, port + " and " + starboard);
+    }
+
+    private static Part mirrored(String id, Kind kind, double massG, Shape shape, Optional<String> in) {
+        return new Part(
+                id,
+                kind,
+                Optional.of(shape),
+                Optional.empty(),
+                Optional.of(massG),
+                Optional.empty(),
+                Optional.of(shape.solid().centroidMm()),
+                in,
+                true,
+                0);
+    }
+
+    /** The water against the painted line, at home and in the sea, where a box draws less by the ratio of the densities. */
+    @Test
+    void theLineInOtherWater() {
+        Boat boat = DiveBoats.painted(
+                boat(part("barge", Kind.CYLINDER, box(0, -60, 0, 1000, 60, 100), 5000, new Vector3D(500, 0, 30))), 40);
+        Condition home = Condition.of(boat);
+        PaintedOffset fresh = Flotation.of(home).fromPaintedLine().orElseThrow();
+        assertEquals(5000 / 120.0 - 40, fresh.bowMm(), 1e-8);
+        assertEquals(5000 / 120.0 - 40, fresh.sternMm(), 1e-8);
+        Water sea = Water.of(15, 35);
+        PaintedOffset salt =
+                WaterChange.of(home, List.of(sea)).get(0).fromPaintedLine().orElseThrow();
+        assertEquals(5000 / (120000 * sea.densityGPerMm3()) - 40, salt.bowMm(), 1e-8);
+        assertEquals(5000 / (120000 * sea.densityGPerMm3()) - 40, salt.sternMm(), 1e-8);
+    }
+
+    /** Salt is what says so, or, where only a density is given, what is heavier than any fresh water. */
+    @Test
+    void saltWaterIsToldFromFresh() {
+        Boat barge = boat(
+                part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 2500, new Vector3D(200, 0, 20)),
+                tank("t", box(150, -40, 5, 250, 40, 25), Optional.of("barge")));
+        assertTrue(film(barge.in(Water.of(20, 10))).salty());
+        assertTrue(!film(barge.in(Water.of(4, 0))).salty());
+        assertTrue(film(barge.in(Water.ofDensity(1.01))).salty());
+        SurfaceFilm fresh = film(barge.in(Water.ofDensity(1)));
+        assertTrue(!fresh.salty());
+        assertTrue(!fresh.temperatureStated());
+        assertEquals(20, fresh.temperatureC(), 0);
+    }
+
+    private static SurfaceFilm film(Boat boat) {
+        Condition condition = Condition.of(boat);
+        return SurfaceFilm.of(condition, DiveRun.of(condition, 2).course());
     }
 
     @Test
