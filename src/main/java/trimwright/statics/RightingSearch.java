@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -26,8 +27,10 @@ import trimwright.immersion.WaterPlane;
 /** Works out the righting curve of a floating boat: outward from her equilibrium, each list from the one before. */
 final class RightingSearch {
 
-    /** Change of trim between two rows from which she counts as having gone over to another trim. */
+    /** Change of trim between two lists from which it is asked whether she went over to another trim at once. */
     private static final double TRIM_JUMP_DEG = 20;
+    /** Accuracy of the list at which she does, rad. */
+    private static final double JUMP_PLACE = 1e-4;
     /** Accuracy of lists that are sought, rad. */
     private static final double ANGLE = 1e-7;
     /** Accuracy of the list at which no trim is stable any more, rad; each list tried beyond it costs a whole search. */
@@ -125,17 +128,7 @@ final class RightingSearch {
                 planes.lost();
             } else {
                 planes.found(k, next.get().plane());
-                if (jumps(near, next.get())) {
-                    march.findings.add(Finding.of(
-                            Code.TRIM_JUMPS,
-                            new Place.Whole(),
-                            "heelDeg",
-                            k * stepDeg,
-                            "fromTrimDeg",
-                            trimDeg(near),
-                            "toTrimDeg",
-                            trimDeg(next.get())));
-                }
+                jump(near, next.get()).ifPresent(jump -> march.findings.add(jump.finding()));
                 near = next.get();
                 march.held.put(k, near);
             }
@@ -143,8 +136,59 @@ final class RightingSearch {
         return march;
     }
 
-    private static boolean jumps(Trial from, Trial to) {
-        return Math.abs(trimDeg(to) - trimDeg(from)) > TRIM_JUMP_DEG;
+    /** Two lists as good as one, between which she goes over to another trim. */
+    private record Jump(Trial before, Trial after) {
+
+        Finding finding() {
+            return Finding.of(
+                    Code.TRIM_JUMPS,
+                    new Place.Whole(),
+                    "heelDeg",
+                    Math.toDegrees(heel(after)),
+                    "fromTrimDeg",
+                    trimDeg(before),
+                    "toTrimDeg",
+                    trimDeg(after));
+        }
+
+        /** How much higher or lower B stands to G for it. */
+        double fallMm() {
+            return after.potentialHeightMm() - before.potentialHeightMm();
+        }
+    }
+
+    /** Halves the way between two lists whose trims differ much, until they do not, or all of it is found to happen at once. */
+    private Optional<Jump> jump(Trial from, Trial to) {
+        Trial before = from;
+        Trial after = to;
+        while (apart(before, after) > TRIM_JUMP_DEG) {
+            double way = Math.IEEEremainder(heel(after) - heel(before), 2 * Math.PI);
+            Optional<Trial> middle =
+                    Math.abs(way) < JUMP_PLACE ? Optional.empty() : between(before, after, heel(before) + 0.5 * way);
+            if (middle.isEmpty()) {
+                return Optional.of(new Jump(before, after));
+            }
+            if (apart(middle.get(), before) < apart(middle.get(), after)) {
+                before = middle.get();
+            } else {
+                after = middle.get();
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Held at a list between two others: of what is found from either that whose trim lies more evenly between theirs. So where an even keel gives way to a trim
+     * by either end, the same end is followed.
+     */
+    private Optional<Trial> between(Trial before, Trial after, double heel) {
+        return Stream.of(before, after)
+                .flatMap(near -> HeldList.held(condition, heel, near).stream())
+                .min(Comparator.comparingDouble(t -> Math.max(apart(t, before), apart(t, after))));
+    }
+
+    private static double apart(Trial a, Trial b) {
+        return Math.abs(trimDeg(a) - trimDeg(b));
     }
 
     private RightingCurve.Row row(double heelDeg, Trial trial) {
@@ -240,12 +284,10 @@ final class RightingSearch {
                 Math.toDegrees(endHeel - restHeel), greatest, Math.toDegrees(at), area, endsWithoutTrim);
     }
 
-    /** Difference of e*, or, where the trim went over, the trapezoid: the fall in between does not right her. */
+    /** Difference of e*; where the trim goes over, the fall in between does not right her. */
     private double area(Trial from, Trial to) {
-        if (jumps(from, to)) {
-            return 0.5 * (gz(from) + gz(to)) * (toStarboard(heel(to)) - toStarboard(heel(from)));
-        }
-        return to.potentialHeightMm() - from.potentialHeightMm();
+        double fallMm = jump(from, to).map(Jump::fallMm).orElse(0.0);
+        return to.potentialHeightMm() - from.potentialHeightMm() - fallMm;
     }
 
     private Optional<Double> gzAt(double heel, Trial near) {
