@@ -16,13 +16,9 @@ record Duplicates(IntList copies, IntList originals, IntList sameWay) {
         for (int t = 0; t < candidate.length; t++) {
             int a = edges.twin[3 * t];
             int b = edges.twin[3 * t + 1];
-            int c = edges.twin[3 * t + 2];
-            // A copy meets its original on all three edges: either two have it for a partner, or two have many
-            // partners.
-            candidate[t] = a == HalfEdges.MANY
-                    || b == HalfEdges.MANY
-                    || (a >= 0 && b >= 0 && a / 3 == b / 3)
-                    || (b >= 0 && c >= 0 && b / 3 == c / 3);
+            // A copy meets its original on all three edges: either the first two have it for their one partner, or one
+            // of them has many.
+            candidate[t] = a == HalfEdges.MANY || b == HalfEdges.MANY || (a >= 0 && b >= 0 && a / 3 == b / 3);
             candidates += candidate[t] ? 1 : 0;
         }
         Duplicates result = new Duplicates(new IntList(16), new IntList(16), new IntList(16));

@@ -25,22 +25,22 @@ public record LineRange(List<Place> places) {
     public static LineRange of(PlanRequest request, double mostMm, double stepMm) {
         CellProgramme least = CellProgramme.of(request.withGoal(Goal.LEAST_MASS));
         List<Place> places = new ArrayList<>();
-        double reachable = Double.NaN;
-        for (double raised = -mostMm; raised <= mostMm + 1e-9; raised += stepMm) {
+        int steps = (int) Math.floor(2 * mostMm / stepMm + 1e-9);
+        Place last = null;
+        for (int i = 0; i <= steps; i++) {
+            double raised = i * stepMm - mostMm;
             Place place = at(least, raised);
-            boolean before = !Double.isNaN(reachable);
-            if (place != null) {
-                if (!before && raised > -mostMm) {
-                    places.add(edge(least, raised, raised - stepMm, place));
-                }
-                places.add(place);
-                reachable = raised;
-            } else if (before && reachable == raised - stepMm) {
-                places.add(edge(least, reachable, raised, places.get(places.size() - 1)));
-                reachable = Double.NaN;
+            if (place != null && last == null && i > 0) {
+                places.add(edge(least, raised, raised - stepMm, place));
             }
+            if (place != null) {
+                places.add(place);
+            } else if (last != null) {
+                places.add(edge(least, last.raisedMm(), raised, last));
+            }
+            last = place;
         }
-        return new LineRange(List.copyOf(places));
+        return new LineRange(places.stream().distinct().toList());
     }
 
     private static Place edge(CellProgramme now, double reached, double missed, Place at) {

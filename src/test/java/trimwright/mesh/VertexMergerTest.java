@@ -24,8 +24,8 @@ class VertexMergerTest {
         List<Double> coordinates = new ArrayList<>();
         for (int i = 0; i < 20_000; i++) {
             // A grid with its mirror images, points that differ in one coordinate alone, and zeros of both signs.
-            double x = (random.nextInt(41) - 20) * 0.5;
-            double y = (random.nextInt(41) - 20) * 1e-3;
+            double x = (20 - random.nextInt(41)) * (random.nextBoolean() ? 0.5 : -0.5);
+            double y = (20 - random.nextInt(41)) * (random.nextBoolean() ? 1e-3 : -1e-3);
             double z = random.nextInt(9) == 0 ? -0.0 : 1e5 * (random.nextInt(5) - 2);
             List<Double> point = List.of(x + 0.0, y + 0.0, z + 0.0);
             Integer known = numbers.putIfAbsent(point, numbers.size());
