@@ -194,6 +194,7 @@ public final class AfloatPane extends VBox {
                     .orElse(false);
             String words = AttitudeWords.of(e.plane().up());
             Button show = Ui.button(own ? "as she lies: " + words : words, "Show her so", () -> lookAt(whole, e, own));
+            show.setMinWidth(0);
             show.setMaxWidth(Double.MAX_VALUE);
             show.setWrapText(true);
             others.getChildren().add(show);

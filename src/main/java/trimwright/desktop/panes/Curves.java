@@ -252,10 +252,10 @@ final class Curves extends Region {
             at -= width;
             g.setFill(strong);
             g.fillText(curve.name(), at, 14);
-            at -= 22;
+            at -= 18;
             stroke(g, curve);
-            g.strokeLine(at, 10, at + 18, 10);
-            at -= 8;
+            g.strokeLine(at, 10, at + 14, 10);
+            at -= 6;
         }
         g.setLineDashes();
     }

@@ -15,6 +15,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 import javafx.scene.paint.Paint;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -37,13 +38,17 @@ public final class PoolPane extends StackPane {
     private static final String FLAT = "This machine gives the window no 3D, so she is shown as a picture."
             + " A newer graphics driver may bring it. Pick parts in the list, and nudge them with the arrow keys.";
 
+    /** The share of the pool's width that the button in the line of words takes at most. */
+    private static final double ROOM_FOR_BUTTON = 0.35;
+
     private final Desk desk;
     private final PoolView pool;
     private final Trial trial;
     private final Region sky = new Region();
     private final Label caption = new Label();
     private final Button back = new Button("Back to her as loaded");
-    private final HBox note = new HBox(8, caption, back);
+    private final HBox row = new HBox(8, caption, back);
+    private final VBox note = new VBox(6, row);
     private final HintCard hint;
     private final ToggleGroup looks = new ToggleGroup();
     private Measure measure = Measure.METRIC;
@@ -60,7 +65,9 @@ public final class PoolPane extends StackPane {
         // It lies behind what moves: drawn anew with every frame it would take a software renderer a fifth of the time.
         sky.setCache(true);
         note.getStyleClass().add("pool-note");
-        note.setAlignment(Pos.CENTER_LEFT);
+        row.setAlignment(Pos.CENTER_LEFT);
+        widthProperty().addListener((o, was, now) -> arrangeNote());
+        back.widthProperty().addListener((o, was, now) -> arrangeNote());
         note.setMaxSize(USE_PREF_SIZE, USE_PREF_SIZE);
         note.setId("pool-note");
         back.setMinWidth(USE_PREF_SIZE);
@@ -137,6 +144,16 @@ public final class PoolPane extends StackPane {
         @Override
         public void tried(WaterPlane plane, boolean released) {
             trial.at(plane, !released);
+        }
+    }
+
+    /** Where the button would leave the words too little room beside it, it goes below them. */
+    private void arrangeNote() {
+        boolean below = back.getWidth() > ROOM_FOR_BUTTON * getWidth();
+        if (below != note.getChildren().contains(back)) {
+            row.getChildren().remove(back);
+            note.getChildren().remove(back);
+            (below ? note : row).getChildren().add(back);
         }
     }
 

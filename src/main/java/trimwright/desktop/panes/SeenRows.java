@@ -165,7 +165,8 @@ final class SeenRows {
         unitLabel.setMinWidth(Region.USE_PREF_SIZE);
         Button out = Ui.button("×", "Take this out of the reading", () -> remove(i));
         int row = grid.getRowCount();
-        grid.addRow(row, name, value, new Label("±"), error, unitLabel, out);
+        grid.add(name, 0, row, 6, 1);
+        grid.addRow(row + 1, Ui.filler(), value, new Label("±"), error, unitLabel, out);
         refills.add(() -> {
             Optional<Sighting> seen = isAwaited(i)
                     ? Optional.empty()
@@ -178,7 +179,7 @@ final class SeenRows {
         });
         if (quantity.isAtAPoint()) {
             HBox place = place(i, refills);
-            grid.add(place, 0, row + 1, 6, 1);
+            grid.add(place, 0, row + 2, 6, 1);
         }
     }
 
@@ -196,7 +197,9 @@ final class SeenRows {
             }
         });
         where.setMinWidth(Region.USE_PREF_SIZE);
-        HBox place = new HBox(4, new Label("at"), where);
+        Label at = new Label("at");
+        at.setMinWidth(Region.USE_PREF_SIZE);
+        HBox place = new HBox(4, at, where);
         place.setStyle("-fx-padding: 0 0 4 12; -fx-alignment: center-left;");
         refills.add(() -> where.setValue(placeName(at(i).orElseThrow())));
         for (int axis = 0; axis < AXES.size(); axis++) {
