@@ -18,7 +18,6 @@ import trimwright.plan.Planner;
 import trimwright.plan.Shifted;
 import trimwright.plan.TradeOff;
 import trimwright.plan.WayOut;
-import trimwright.plan.WaysOut;
 import trimwright.statics.Condition;
 import trimwright.statics.Flotation;
 
@@ -69,8 +68,9 @@ final class BallastCommand extends BoatCommand {
                 request = request.withBoat(shifted.get().boat());
             }
         }
-        BallastPlan plan = Planner.plan(request);
-        List<WayOut> ways = plan.feasible() ? List.of() : WaysOut.of(request, plan.rooms());
+        Planner.Answer answer = Planner.answer(request);
+        BallastPlan plan = answer.plan();
+        List<WayOut> ways = answer.waysOut();
         List<Finding> findings = new ArrayList<>(PlanCheck.rooms(boat, plan.rooms()));
         findings.addAll(PlanCheck.loose(boat));
         findings.addAll(loaded.allFindings());

@@ -12,9 +12,11 @@ import trimwright.plan.TradeOff;
 import trimwright.plan.Wanted;
 import trimwright.report.AttitudeWords;
 import trimwright.report.FloatVerdict;
+import trimwright.report.Measure;
 import trimwright.report.Numbers;
 import trimwright.report.PlanWords;
 import trimwright.statics.Equilibrium;
+import trimwright.statics.Flotation;
 import trimwright.statics.PaintedOffset;
 import trimwright.statics.Submerged;
 
@@ -85,7 +87,7 @@ final class BallastText {
     private String todo() {
         String lead = Numbers.fixed(plan.addedLeadG(), 0) + " g of lead";
         String foam =
-                Numbers.fixed(plan.addedFoamMm3() / 1000, 0) + " cm³ of foam (" + Numbers.g(plan.addedFoamG()) + ")";
+                Measure.METRIC.fineVolume(plan.addedFoamMm3()) + " of foam (" + Numbers.g(plan.addedFoamG()) + ")";
         if (plan.pieces().isEmpty()) {
             return "Change what is on board; nothing need be added.";
         }
@@ -97,12 +99,11 @@ final class BallastText {
 
     private String outcome() {
         if (answer.pair()) {
-            Optional<Equilibrium> was = answer.before().settled();
-            String lying =
-                    was.map(e -> AttitudeWords.of(e.heelDeg(), e.trimDeg())).orElse("");
-            return "floats and dives as before: she keeps her waterline" + (lying.isEmpty() ? "" : ", " + lying)
-                    + ". A list or trim that she has stays; a whole plan, without --add-lead and --add-foam, would take it"
-                    + " away.";
+            Equilibrium now = plan.surfaced().settled().orElseThrow();
+            return "floats and dives as before: she keeps her waterline, "
+                    + AttitudeWords.of(now.heelDeg(), now.trimDeg())
+                    + ". A list or trim that she has stays, but for what she lists less by being firmer; a whole plan,"
+                    + " without --add-lead and --add-foam, would take it away.";
         }
         return plan.dived().isPresent()
                 ? "floats on her line, dives level and stands up by herself."
@@ -130,7 +131,7 @@ final class BallastText {
                 "GM across, surfaced",
                 number(was.map(Equilibrium::gmTransverseMm), 1),
                 after.gmTransverseMm(),
-                w.gmMm());
+                answer.pair() ? 0 : w.gmMm());
         plan.dived().ifPresent(dived -> {
             Submerged under = plan.surfaced().submerged();
             atLeast(
@@ -138,7 +139,7 @@ final class BallastText {
                     "B above G, dived",
                     Numbers.fixed(answer.before().submerged().bgMm(), 1),
                     under.bgMm(),
-                    w.bgMm());
+                    answer.pair() ? 0 : w.bgMm());
             double least = w.residualG().least();
             double most = w.residualG().greatest();
             table.row(
@@ -147,14 +148,14 @@ final class BallastText {
                     Numbers.g(under.residualG()),
                     Numbers.g(least) + " to " + Numbers.g(most),
                     Numbers.g(Math.min(under.residualG() - least, most - under.residualG())));
-            dived.settled()
-                    .ifPresent(e -> within(
-                            table,
-                            "Trim dived, positive bow up",
-                            Optional.empty(),
-                            e.trimDeg(),
-                            w.divedTrimDeg(),
-                            "°"));
+            Flotation sunk = Flotation.settling(answer.before().condition().withAllTanksAt(1));
+            within(
+                    table,
+                    answer.pair() ? "Trim dived, against now" : "Trim dived, positive bow up",
+                    Optional.of(request.divedTrimOffDeg(sunk)),
+                    request.divedTrimOffDeg(dived),
+                    w.divedTrimDeg(),
+                    "°");
         });
         page.heading("What it brings").table(table);
         page.gap().paragraph(FloatVerdict.of(plan.surfaced()));
@@ -239,8 +240,11 @@ final class BallastText {
         page.heading("Room").table(table);
     }
 
+    /** Less room than this comes of rounding. */
+    private static final double LEAST_MM3 = 1;
+
     private static String cm3(double mm3) {
-        return Numbers.fixed(mm3 / 1000, 0) + " cm³";
+        return mm3 < LEAST_MM3 ? "0 cm³" : Measure.METRIC.fineVolume(mm3);
     }
 
     private void tellTradeOff(TradeOff curve) {

@@ -34,6 +34,8 @@ public record Cause(Kind kind, Map<String, Double> figures, List<String> parts) 
         GREATEST,
         /** It could be met by itself, but not together with the others. */
         TOGETHER,
+        /** {@code allowedG} that may be added, {@code neededG} that would have to be at least. */
+        MASS_LIMIT,
         /** Spread finely over the room it could be had, but not with a few pieces that can be cut. */
         PIECES,
         /** It depends on an aim that is missed too. */

@@ -45,17 +45,15 @@ final class CellProgramme {
         return new CellProgramme(request, condition, columns, columns.rooms(request.line()));
     }
 
-    /** The programme of a request whose room was measured before. */
-    static CellProgramme of(PlanRequest request, List<Room> rooms) {
-        Condition condition = Condition.of(request.boat());
-        RoomColumns columns = new RoomColumns(request.boat().zones(), condition.pieces());
-        return new CellProgramme(request, condition, columns, rooms);
-    }
-
     /** The programme of a like request for the same boat; only her line may be another. */
     CellProgramme like(PlanRequest other) {
         boolean sameLine = other.line().equals(request.line());
         return new CellProgramme(other, condition, columns, sameLine ? rooms : columns.rooms(other.line()));
+    }
+
+    /** The programme of a request for a boat that differs only in what leaves the room in her as it is. */
+    CellProgramme withSameRoom(PlanRequest other) {
+        return new CellProgramme(other, Condition.of(other.boat()), columns, rooms);
     }
 
     /**
@@ -126,15 +124,35 @@ final class CellProgramme {
     Outline outline(List<Choice> offered, Set<Aim> yielding) {
         stopIfInterrupted();
         PlanModel model = model(offered);
-        for (PlanModel.Hold hold : PlanModel.Hold.values()) {
-            LinearProgramme.Solution solution =
-                    model.programme(hold, request.goal()).solve();
-            if (solution.isOptimal()) {
-                return new Outline(solution, model, List.of());
-            }
+        LinearProgramme.Solution exact = solved(model, PlanModel.Hold.EXACT);
+        if (exact.isOptimal()) {
+            return new Outline(exact, model, List.of());
         }
+        // The widest is asked before what lies between: mostly that is not to be had either.
+        LinearProgramme.Solution wide = solved(model, PlanModel.Hold.WIDE);
+        if (wide.isOptimal()) {
+            LinearProgramme.Solution band = solved(model, PlanModel.Hold.BAND);
+            return new Outline(band.isOptimal() ? band : wide, model, List.of());
+        }
+        if (yielding.isEmpty()) {
+            return new Outline(wide, model, List.of());
+        }
+        return elastic(model, yielding);
+    }
+
+    /** The answer with aims that may give way, without asking first whether they must. */
+    Outline elastic(Set<Aim> yielding) {
+        stopIfInterrupted();
+        return elastic(model(List.of()), yielding);
+    }
+
+    private static Outline elastic(PlanModel model, Set<Aim> yielding) {
         LinearProgramme.Solution elastic = model.elastic(yielding).solve();
         return new Outline(elastic, model, elastic.isOptimal() ? model.misses(elastic.x(), yielding) : List.of());
+    }
+
+    private LinearProgramme.Solution solved(PlanModel model, PlanModel.Hold hold) {
+        return model.programme(hold, request.goal()).solve();
     }
 
     /** @throws CancellationException when the thread was interrupted */

@@ -17,7 +17,13 @@ public final class Pairing {
 
     private static final double LINE_MM = 0.1;
     private static final double LIST_DEG = 0.1;
+    /** Share of a list that may go: a pair makes her firmer, and a firmer boat lists less for the same weight out of the middle. */
+    private static final double LIST_SHARE = 0.3;
+
     private static final double DIVED_DEG = 0.5;
+    /** Share of BG and GM that is there at least afterwards; where a list must be kept by weights out of the middle, some may go. */
+    private static final double KEPT_SHARE = 0.5;
+
     private static final double RESIDUAL_G = 1.5;
 
     private Pairing() {}
@@ -37,7 +43,12 @@ public final class Pairing {
         Equilibrium afloat = now.settled().get();
         double residual = now.submerged().residualG();
         Wanted asNow = new Wanted(
-                0, 0, new Targets.Band(residual - RESIDUAL_G, residual + RESIDUAL_G), LINE_MM, LIST_DEG, DIVED_DEG);
+                Math.max(0, KEPT_SHARE * now.submerged().bgMm()),
+                Math.max(0, KEPT_SHARE * afloat.gmTransverseMm()),
+                new Targets.Band(residual - RESIDUAL_G, residual + RESIDUAL_G),
+                LINE_MM,
+                Math.max(LIST_DEG, LIST_SHARE * Math.abs(afloat.heelDeg())),
+                DIVED_DEG);
         return Optional.of(new PlanRequest(
                 boat,
                 afloat.plane(),

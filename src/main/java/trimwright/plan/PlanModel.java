@@ -174,11 +174,22 @@ final class PlanModel {
             Slack slack = slacks.get(k);
             double amount = x[unknowns.size() + k];
             if (amount > 1e-3 * tolerance(slack.aim())) {
-                // Too little force at the line means that she lies too deep, which counts as positive.
-                misses.add(new Miss(slack.aim(), (slack.aim() == Aim.LINE ? -1 : 1) * slack.sign() * amount));
+                misses.add(new Miss(slack.aim(), missed(slack, amount, x)));
             }
         }
         return misses;
+    }
+
+    private double missed(Slack slack, double amount, double[] x) {
+        return switch (slack.aim()) {
+            // Too little force at the line means that she lies too deep, which counts as positive.
+            case LINE -> -slack.sign() * amount;
+            // Rows of BG and GM are in moments, and their slack is told for her weight as she is: lead and foam change
+            // that.
+            case BG -> stability(x).bgMm() - basis.wanted.bgMm() - correction(Aim.BG);
+            case GM -> stability(x).gmMm() - basis.wanted.gmMm() - correction(Aim.GM);
+            default -> slack.sign() * amount;
+        };
     }
 
     /** One direction in which an aim may give way. */

@@ -97,7 +97,8 @@ public record PlanRequest(
         return new PlanRequest(newBoat, newLine, newWanted, newGoal, leadGPerCm3, foamGPerCm3, newRemovable, divedUp);
     }
 
-    private PlanRequest withWanted(Wanted other) {
+    /** The same with other aims. */
+    PlanRequest withWanted(Wanted other) {
         return with(boat, line, other, goal, removable);
     }
 
@@ -137,7 +138,7 @@ public record PlanRequest(
     }
 
     /** Trim dived against how she is to lie, degrees, positive bow up. */
-    double divedTrimOffDeg(Flotation dived) {
+    public double divedTrimOffDeg(Flotation dived) {
         return Equilibrium.trimDeg(lying(dived))
                 - divedUp.map(Equilibrium::trimDeg).orElse(0.0);
     }

@@ -28,6 +28,8 @@ public final class Planner {
     private static final int FEW = 3;
 
     private static final int MANY = 10;
+    /** How many of the styles are tried where only whether there is a plan is asked. */
+    private static final int STYLES_TRIED = 7;
     /**
      * Few pieces first; slivers, and more than one piece in a zone, only where she cannot do without them or gains by them. Spare strips make the
      * programmes several times larger and come only when nothing else holds.
@@ -67,18 +69,61 @@ public final class Planner {
      * @throws CancellationException soon after the thread is interrupted; its interrupt status stays set
      */
     public static BallastPlan plan(PlanRequest request) {
-        BallastPlan plan = planFor(request);
-        return plan.feasible() || !request.goal().exactly()
-                ? plan
-                : planFor(request.withGoal(request.goal().orLess()));
+        return plan(CellProgramme.of(request));
     }
 
-    private static BallastPlan planFor(PlanRequest request) {
+    /**
+     * Plans a boat, and where there is no plan looks for ways out, which takes some seconds more.
+     *
+     * @throws CancellationException soon after the thread is interrupted; its interrupt status stays set
+     */
+    public static Answer answer(PlanRequest request) {
         CellProgramme programme = CellProgramme.of(request);
+        BallastPlan plan = plan(programme);
+        if (plan.feasible()) {
+            return new Answer(plan, List.of());
+        }
+        double allowed = request.goal().mostG();
+        if (Double.isFinite(allowed)) {
+            double needed = leastG(programme);
+            if (needed > allowed) {
+                Cause cause =
+                        new Cause(Cause.Kind.MASS_LIMIT, Map.of("allowedG", allowed, "neededG", needed), List.of());
+                WayOut more = new WayOut(WayOut.Kind.MASS_ALLOWED, "", needed - allowed, 0, needed, 1);
+                return new Answer(plan.because(cause), List.of(more));
+            }
+        }
+        return new Answer(plan, WaysOut.of(programme, plan));
+    }
+
+    /** The least mass, in whole grams, with which there is a plan when no limit is set; NaN where there is none. */
+    private static double leastG(CellProgramme programme) {
+        PlanRequest free = programme.request().withGoal(Goal.LEAST_MASS);
+        return tried(programme.like(free))
+                .map(p -> Math.ceil(p.rounding().roundedMassG()))
+                .orElse(Double.NaN);
+    }
+
+    /**
+     * A plan, or what would make one possible.
+     *
+     * @param waysOut the easiest first; empty where there is a plan
+     */
+    public record Answer(BallastPlan plan, List<WayOut> waysOut) {}
+
+    private static BallastPlan plan(CellProgramme programme) {
+        BallastPlan plan = planFor(programme);
+        Goal goal = programme.request().goal();
+        return plan.feasible() || !goal.exactly()
+                ? plan
+                : planFor(programme.like(programme.request().withGoal(goal.orLess())));
+    }
+
+    private static BallastPlan planFor(CellProgramme programme) {
         CellProgramme.Outline outline = programme.outline(List.of(), EnumSet.allOf(Aim.class));
         BallastPlan best = new Planner(programme).plan(outline);
         for (Set<String> cleared : clearings(programme, outline)) {
-            BallastPlan other = cleared(request, cleared);
+            BallastPlan other = cleared(programme.request(), cleared);
             if (other.feasible() && (!best.feasible() || onBoardG(other) < (1 - WORTH_CLEARING) * onBoardG(best))) {
                 best = other;
             }
@@ -120,14 +165,35 @@ public final class Planner {
                 .sum();
     }
 
+    /**
+     * Whether a programme's amounts can be had in pieces, by trying the commonest ways to cut them.
+     *
+     * @return the plan, without what only a plan that is told needs; empty when there is none
+     */
+    static Optional<BallastPlan> tried(CellProgramme programme) {
+        CellProgramme.Outline outline = programme.outline();
+        if (!outline.meetsAll()) {
+            return Optional.empty();
+        }
+        BallastPlan plan = new Planner(programme).inPieces(outline, STYLES.subList(0, STYLES_TRIED));
+        return Optional.of(plan).filter(BallastPlan::feasible);
+    }
+
     private BallastPlan plan(CellProgramme.Outline outline) {
         if (!outline.meetsAll()) {
             return unplanned(Causes.explained(programme, outline.model(), outline.misses()));
         }
+        BallastPlan best = inPieces(outline, STYLES);
+        return best.feasible()
+                ? finished(best, outline)
+                : best.because(new Cause(Cause.Kind.PIECES, Map.of(), List.of()));
+    }
+
+    private BallastPlan inPieces(CellProgramme.Outline outline, List<StripMaker.Style> styles) {
         double[] amounts = programme.amountsMm3(outline);
         BallastPlan best = null;
         Set<List<Strip.Start>> tried = new HashSet<>();
-        for (StripMaker.Style style : STYLES) {
+        for (StripMaker.Style style : styles) {
             if ((style.spare() || style.most() > FEW) && best != null && best.feasible()) {
                 break;
             }
@@ -149,9 +215,7 @@ public final class Planner {
                 break;
             }
         }
-        return best.feasible()
-                ? finished(best, outline)
-                : best.because(new Cause(Cause.Kind.PIECES, Map.of(), List.of()));
+        return best;
     }
 
     private boolean better(BallastPlan plan, BallastPlan other) {

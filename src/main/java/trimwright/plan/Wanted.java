@@ -49,6 +49,28 @@ public record Wanted(
         return new Wanted(newBgMm, newGmMm, residualG, offLineMm, listDeg, divedTrimDeg);
     }
 
+    /**
+     * The same with one aim eased.
+     *
+     * @param amount by how much, as a {@link Miss} tells it
+     * @param lengthMm distance of the painted points, over which a trim is told
+     */
+    Wanted eased(Aim aim, double amount, double lengthMm) {
+        double more = Math.abs(amount);
+        Targets.Band band = amount > 0
+                ? new Targets.Band(residualG.least(), residualG.greatest() + more)
+                : new Targets.Band(residualG.least() - more, residualG.greatest());
+        return switch (aim) {
+            case LINE -> new Wanted(bgMm, gmMm, residualG, offLineMm + more, listDeg, divedTrimDeg);
+            case TRIM -> eased(Aim.LINE, Math.tan(Math.toRadians(more)) * lengthMm / 2, lengthMm);
+            case LIST, DIVED_LIST -> new Wanted(bgMm, gmMm, residualG, offLineMm, listDeg + more, divedTrimDeg);
+            case RESIDUAL -> new Wanted(bgMm, gmMm, band, offLineMm, listDeg, divedTrimDeg);
+            case DIVED_TRIM -> new Wanted(bgMm, gmMm, residualG, offLineMm, listDeg, divedTrimDeg + more);
+            case BG -> withStability(Math.max(0, bgMm - more), gmMm);
+            default -> withStability(bgMm, Math.max(0, gmMm - more));
+        };
+    }
+
     /** Values that no boat can meet, or that contradict each other. */
     List<Finding> contradictions() {
         List<Finding> findings = new ArrayList<>();

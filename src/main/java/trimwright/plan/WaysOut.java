@@ -4,14 +4,16 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Part;
 import trimwright.boat.Piece;
 import trimwright.boat.Zone;
+import trimwright.immersion.Displacer;
 
 /** Looks for ways out of a plan that cannot be: each is tried by solving again with that one change allowed. */
-public final class WaysOut {
+final class WaysOut {
 
     private static final double LINE_MOST_MM = 16;
     /** How many times over a tolerance may be missed by a way out that eases it: more is giving the aim up. */
@@ -25,40 +27,87 @@ public final class WaysOut {
     private static final double EASY_TANK_SHARE = 0.1;
 
     private static final double EASY_SHIFT_MM = 20;
+    private static final double EASY_LINE_MM = 3;
+    /** Lines that are tried where only pieces are not to be had. */
+    private static final double[] LINES_TRIED_MM = {1, -1, 3, -3};
 
     private final PlanRequest request;
     private final CellProgramme programme;
     private final List<WayOut> found = new ArrayList<>();
 
-    private WaysOut(PlanRequest request, List<Room> rooms) {
-        this.request = request.withGoal(Goal.LEAST_MASS);
-        programme = CellProgramme.of(this.request, rooms);
+    private WaysOut(CellProgramme programme) {
+        request = programme.request().withGoal(Goal.LEAST_MASS);
+        this.programme = programme.like(request);
     }
 
-    /** The ways out, the least effort first; empty when no single change helps. */
-    public static List<WayOut> of(PlanRequest request, List<Room> rooms) {
-        WaysOut search = new WaysOut(request, rooms);
-        if (search.programme.basis().dives) {
-            search.tank();
+    /**
+     * The ways out, the least effort first; empty when no single change helps.
+     *
+     * @param programme the programme of the plan that is not to be
+     */
+    static List<WayOut> of(CellProgramme programme, BallastPlan plan) {
+        WaysOut search = new WaysOut(programme);
+        if (search.programme.outline().meetsAll()) {
+            search.aroundPieces(plan.misses());
+        } else {
+            search.aroundAmounts();
         }
-        search.line();
-        search.takeOut();
-        search.moreRoom(Zone.Use.BALLAST);
-        search.moreRoom(Zone.Use.FOAM);
+        WayTrial trial = new WayTrial(search.programme);
+        return search.found.stream()
+                .map(trial::proved)
+                .flatMap(Optional::stream)
+                .sorted(Comparator.comparingDouble(WayOut::effort))
+                .toList();
+    }
+
+    /** Not even amounts spread over all cells are enough: each change is asked for as little as possible of it. */
+    private void aroundAmounts() {
+        if (programme.basis().dives) {
+            tank();
+        }
+        line();
+        takeOut();
+        moreRoom(Zone.Use.BALLAST);
+        moreRoom(Zone.Use.FOAM);
         for (Aim aim : Aim.values()) {
-            search.ease(aim);
+            ease(aim);
         }
-        search.found.sort(Comparator.comparingDouble(WayOut::effort));
-        return List.copyOf(search.found);
+    }
+
+    /** Only pieces are not to be had: changes as large as what they miss are tried. */
+    private void aroundPieces(List<Miss> misses) {
+        for (Miss miss : misses) {
+            if (misses.size() == 1) {
+                offer(WayOut.Kind.AIM_EASED, miss.aim().key(), miss.amount(), 0.5 * tolerance(miss.aim()));
+            }
+            if (miss.aim() == Aim.RESIDUAL) {
+                double easy = programme.basis().condition.tankVolumeMm3() / 1000 * EASY_TANK_SHARE;
+                offer(WayOut.Kind.TANK_VOLUME, "", miss.amount() / (1000 * programme.basis().density), easy);
+            }
+        }
+        for (double raised : LINES_TRIED_MM) {
+            offer(WayOut.Kind.LINE_RAISED, "", raised, EASY_LINE_MM);
+        }
+        for (Part part : request.boat().parts()) {
+            if (!request.removable().contains(part.id()) && PlanRequest.canTakeOut(part)) {
+                offer(WayOut.Kind.TAKEN_OUT, part.id(), 1, 1);
+            }
+        }
+    }
+
+    private void offer(WayOut.Kind kind, String subject, double amount, double easy) {
+        found.add(new WayOut(kind, subject, amount, 0, 0, Math.abs(amount) / easy));
+    }
+
+    private double tolerance(Aim aim) {
+        return programme.outline().model().tolerance(aim);
     }
 
     /** Another tank: of another volume, or in another place, or, where neither is enough, both. */
     private void tank() {
         PlanBasis basis = programme.basis();
-        double perCm3 = 1000 * basis.density;
-        Influence cm3 = Influence.ofTankWater(perCm3, tankCentre().scalarMultiply(perCm3));
-        double mass = basis.density * basis.condition.tankVolumeMm3();
-        Influence mm = Influence.ofTankWater(0, new Vector3D(mass, 0, 0));
+        Influence cm3 = tanks().times(1000 / basis.condition.tankVolumeMm3());
+        Influence mm = tanks().whenMoved(Vector3D.PLUS_I);
         double wholeCm3 = basis.condition.tankVolumeMm3() / 1000;
         List<Choice> volume = bothWays(WayOut.Kind.TANK_VOLUME, cm3, wholeCm3);
         List<Choice> place = bothWays(WayOut.Kind.TANK_SHIFT, mm, basis.condition.lengthMm() / 4);
@@ -86,17 +135,24 @@ public final class WaysOut {
                 Choice.plain(new Unknown(kind.name(), one.times(-1), most, DEAR)));
     }
 
-    private Vector3D tankCentre() {
-        Vector3D moment = Vector3D.ZERO;
-        double volume = 0;
-        for (Piece piece : programme.basis().condition.pieces()) {
+    /** All tanks: the water that fills them, and what those displace that stand in the open. */
+    private Influence tanks() {
+        PlanBasis basis = programme.basis();
+        Influence sum = Influence.NOTHING;
+        for (Piece piece : basis.condition.pieces()) {
             if (piece.tankRoom().isPresent()) {
-                double own = piece.tankRoom().get().volumeMm3();
-                moment = moment.add(own, piece.tankRoom().get().centroidMm());
-                volume += own;
+                Displacer room = piece.tankRoom().get();
+                double water = basis.density * room.volumeMm3();
+                double fill = piece.part().fill();
+                sum = sum.plus(Influence.ofMass(fill * water, room.centroidMm()))
+                        .plus(Influence.ofTankWater(
+                                (1 - fill) * water, room.centroidMm().scalarMultiply((1 - fill) * water)));
+                if (piece.displacer().isPresent()) {
+                    sum = sum.plus(Influence.ofBody(piece.displacer().get(), basis.surfaced, basis.dived));
+                }
             }
         }
-        return moment.scalarMultiply(1 / volume);
+        return sum;
     }
 
     /** Keeps the answer when the change is enough. */
@@ -116,17 +172,9 @@ public final class WaysOut {
         for (int way : new int[] {1, -1}) {
             double missed = 0;
             for (double mm = 1; mm <= LINE_MOST_MM; mm *= 2) {
-                if (reaches(way * mm) != null) {
-                    double good = mm;
-                    while (good - missed > 0.1) {
-                        double middle = 0.5 * (good + missed);
-                        if (reaches(way * middle) != null) {
-                            good = middle;
-                        } else {
-                            missed = middle;
-                        }
-                    }
-                    found.add(reaches(way * good));
+                WayOut reached = reaches(way * mm);
+                if (reached != null) {
+                    found.add(nearest(reached, way * missed));
                     break;
                 }
                 missed = mm;
@@ -134,11 +182,28 @@ public final class WaysOut {
         }
     }
 
+    /** The least raise that is enough, to a twentieth of it. */
+    private WayOut nearest(WayOut reached, double missed) {
+        WayOut good = reached;
+        double bad = missed;
+        while (Math.abs(good.amount() - bad) > Math.max(0.1, 0.05 * Math.abs(good.amount()))) {
+            double middle = 0.5 * (good.amount() + bad);
+            WayOut way = reaches(middle);
+            if (way != null) {
+                good = way;
+            } else {
+                bad = middle;
+            }
+        }
+        return good;
+    }
+
     private WayOut reaches(double raisedMm) {
         CellProgramme.Outline outline =
                 programme.like(request.withLineRaised(raisedMm)).outline();
         return outline.meetsAll()
-                ? new WayOut(WayOut.Kind.LINE_RAISED, "", raisedMm, 0, outline.addedG(), Math.abs(raisedMm) / 3)
+                ? new WayOut(
+                        WayOut.Kind.LINE_RAISED, "", raisedMm, 0, outline.addedG(), Math.abs(raisedMm) / EASY_LINE_MM)
                 : null;
     }
 
@@ -152,8 +217,7 @@ public final class WaysOut {
             CellProgramme with = programme.like(request.withRemovable(part.id()));
             CellProgramme.Outline outline = with.outline();
             if (outline.meetsAll()) {
-                double taken = with.takenOutG(outline, part);
-                add(WayOut.Kind.TAKEN_OUT, part.id(), taken, outline, Math.max(1, 0.2 * taken));
+                found.add(WayOut.takingOut(part.id(), with.takenOutG(outline, part)));
             }
         }
     }
@@ -167,7 +231,7 @@ public final class WaysOut {
     }
 
     private void ease(Aim aim) {
-        CellProgramme.Outline outline = programme.outline(List.of(), EnumSet.of(aim));
+        CellProgramme.Outline outline = programme.elastic(EnumSet.of(aim));
         if (outline.solution().isOptimal() && outline.misses().size() == 1) {
             double amount = outline.misses().get(0).amount();
             double tolerance = outline.model().tolerance(aim);

@@ -53,6 +53,9 @@ final class CauseWords {
                 "with everything else as wanted, the room low for lead and high for foam allows "
                         + measure.length(cause.figure("greatest")) + ", and " + measure.length(cause.figure("wanted"))
                         + " are wanted";
+            case MASS_LIMIT ->
+                "no more than " + g(cause, "allowedG", measure) + " may be added, but it takes "
+                        + g(cause, "neededG", measure) + " at least";
             case PIECES ->
                 "spread finely over the room it could be had, but not with a few pieces that can be cut; larger or more"
                         + " zones would help";
@@ -72,7 +75,7 @@ final class CauseWords {
     }
 
     private static String cm3(Cause cause, String name, Measure measure) {
-        return measure.volume(1000 * cause.figure(name));
+        return measure.fineVolume(1000 * cause.figure(name));
     }
 
     private static String g(Cause cause, String name, Measure measure) {

@@ -95,6 +95,12 @@ public enum Measure {
         return this == METRIC ? Numbers.brief(valueMm) : Numbers.plain(Math.rint(valueMm / mm * 1e3) / 1e3);
     }
 
+    /** A volume with its unit, finer where it is small: models a hand long count tenths of a cm³. */
+    public String fineVolume(double valueMm3) {
+        double cm3 = Math.abs(valueMm3) / 1000;
+        return volume(valueMm3, cm3 >= 10 ? 0 : cm3 >= 1 ? 1 : 2);
+    }
+
     /** A mass with its unit. */
     public String mass(double valueG) {
         return this == METRIC ? Numbers.g(valueG) : Numbers.fixed(valueG / g, 2) + " " + massUnit;

@@ -193,10 +193,10 @@ public final class PlanWords {
         String then = "; the plan then adds " + measure.mass(way.addedG());
         return switch (way.kind()) {
             case TANK_VOLUME ->
-                "make the tank " + measure.volume(1000 * size) + " " + (way.amount() > 0 ? "larger" : "smaller")
+                "make the tank " + measure.fineVolume(1000 * size) + " " + (way.amount() > 0 ? "larger" : "smaller")
                         + " about its present middle" + then;
             case TANK_REPLACED ->
-                "make the tank " + measure.volume(1000 * size) + " " + (way.amount() > 0 ? "larger" : "smaller")
+                "make the tank " + measure.fineVolume(1000 * size) + " " + (way.amount() > 0 ? "larger" : "smaller")
                         + " and shift it " + measure.length(Math.abs(way.shiftMm()))
                         + (way.shiftMm() > 0 ? " forward" : " aft") + then;
             case TANK_SHIFT ->
@@ -204,7 +204,9 @@ public final class PlanWords {
             case LINE_RAISED ->
                 "paint the line " + measure.length(size) + (way.amount() > 0 ? " higher" : " lower") + then;
             case TAKEN_OUT -> "take " + measure.mass(size) + " out of " + way.subject() + then;
-            case MORE_ROOM -> "find " + Numbers.fixed(size, 0) + " cm³ more room for " + way.subject() + then;
+            case MORE_ROOM -> "find " + measure.fineVolume(1000 * size) + " more room for " + way.subject() + then;
+            case MASS_ALLOWED ->
+                "allow " + measure.mass(size) + " more to be added; the plan then adds " + measure.mass(way.addedG());
             default -> "be content with " + eased(way, measure) + then;
         };
     }

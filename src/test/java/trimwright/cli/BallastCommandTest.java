@@ -190,6 +190,40 @@ class BallastCommandTest {
         assertEquals(80 * (0.9982 - 0.03) / (1 - 0.9982 / 11.34), number(reverse, "addedLeadG"), 2.5);
     }
 
+    /**
+     * Heron as shipped lists, afloat and dived. By Archimedes 100 g of lead weigh 100 (1 − 0.9982/11.34) g in the water, and a cm³ of foam lifts
+     * 0.9982 − 0.03 g.
+     */
+    @Test
+    void aPairIsFoundForABoatThatListsWhenDived() {
+        Path heron = Path.of("sample-meshes/heron.boat.json");
+        JsonNode pair = planned(heron, "--add-lead", "100");
+        assertEquals(100, number(pair, "addedLeadG"), 1);
+        assertEquals(100 * (1 - 0.9982 / 11.34) / (0.9982 - 0.03), number(pair, "addedFoamCm3"), 2);
+        JsonNode before = Run.json("float", heron).object();
+        assertEquals(number(before, "heelDeg"), number(surfaced(pair), "heelDeg"), 0.35);
+        assertEquals(number(before, "trimDeg"), number(surfaced(pair), "trimDeg"), 0.05);
+        assertTrue(number(submerged(pair), "bgMm") > number(before.get("submerged"), "bgMm") + 0.5);
+        JsonNode dived = Run.json("float", heron, "--fill", "main tank=1").object();
+        assertEquals(number(dived, "trimDeg"), number(pair.get("conditions").get("dived"), "trimDeg"), 0.5);
+    }
+
+    @Test
+    void tooLittleMassAllowedIsTheReasonWhenItIs() {
+        Path boat = BoxSubmarine.of(folder);
+        JsonNode least = planned(boat);
+        double needed = number(least, "addedLeadG") + number(least, "addedFoamG");
+        Run run = Run.json("ballast", boat, "--for", "stability", "--mass", String.valueOf(Math.round(needed / 2)));
+        assertEquals(ExitCode.NO, run.exitCode(), run.out());
+        JsonNode conflict = run.object().get("conflicts").get(0);
+        assertEquals("mass_limit", conflict.get("cause").textValue());
+        assertEquals(needed, number(conflict.get("figures"), "neededG"), 0.05 * needed);
+        JsonNode way = run.object().get("waysOut").get(0);
+        assertEquals("mass_allowed", way.get("change").textValue());
+        double allowed = Math.round(needed / 2) + number(way, "amount");
+        planned(boat, "--for", "stability", "--mass", String.valueOf(Math.round(allowed)));
+    }
+
     @Test
     void whatIsLooseIsTakenOutOrMoved() {
         String foam = ", {\"id\": \"old foam\", \"kind\": \"foam\", \"densityGPerCm3\": 0.03,"

@@ -24,7 +24,6 @@ import trimwright.plan.Planner;
 import trimwright.plan.SeatFinder;
 import trimwright.plan.Wanted;
 import trimwright.plan.WayOut;
-import trimwright.plan.WaysOut;
 import trimwright.report.Measure;
 import trimwright.report.Wording;
 import trimwright.statics.Condition;
@@ -102,8 +101,9 @@ public final class PlanDesk {
             throw new UnusableInputException(against);
         }
         PlanRequest request = PlanRequest.of(boat, wanted, goal);
-        BallastPlan plan = Planner.plan(request);
-        List<WayOut> ways = plan.feasible() ? List.of() : WaysOut.of(request, plan.rooms());
+        Planner.Answer answer = Planner.answer(request);
+        BallastPlan plan = answer.plan();
+        List<WayOut> ways = answer.waysOut();
         List<Finding> findings = new ArrayList<>(PlanCheck.rooms(boat, plan.rooms()));
         findings.addAll(PlanCheck.loose(boat));
         return new Planned(loaded, request, plan, ways, findings);
