@@ -44,7 +44,7 @@ class RandomFleetTest {
 
     /**
      * A rest that only a hump of less than this share of the length keeps her in, in which she turns but a few degrees, can lie between the directions that are looked at. Of
-     * some 2600 boats searched densely nine had one more such rest than was told, with humps up to 8e-4; the documentation says so.
+     * some 2500 boats searched densely four had one more such rest than was told; the documentation says so.
      */
     private static final double HUMP = 1e-3;
 
