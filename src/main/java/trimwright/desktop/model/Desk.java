@@ -112,6 +112,8 @@ public final class Desk {
 
     /** Takes up work that a crash left behind; it is unsaved. */
     public void takeRecovered(LoadedBoat saved, LoadedBoat recovered) {
+        // A boat that is still being read must not take the place of the work when it comes.
+        reading.giveUp();
         take(saved, false);
         history.add("the work that was recovered", recovered, false);
         lastChange = "Recovered";

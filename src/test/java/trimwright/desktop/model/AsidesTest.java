@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import trimwright.boat.Part;
 import trimwright.file.BoatFile;
+import trimwright.file.LoadedBoat;
 import trimwright.mesh.Solids;
 import trimwright.mesh.StlWriter;
 
@@ -104,6 +105,16 @@ class AsidesTest {
         assertEquals(197.3, aftEndMm(), 1e-5);
         assertEquals(Optional.of(60.0), sail().weighedMassG());
         assertFalse(desk.busy().get());
+    }
+
+    @Test
+    void recoveredWorkIsNotReplacedByABoatThatWasStillBeingRead() {
+        desk.open(desk.path(), false, () -> {});
+        LoadedBoat saved = desk.boat().get();
+        desk.takeRecovered(saved, Edits.renamed(saved, "sail", "fin"));
+        letRun();
+        assertTrue(desk.boat().get().boat().part("fin").isPresent());
+        assertTrue(desk.unsaved().get());
     }
 
     /** Leaving the field after Enter must not move the part once more. */
