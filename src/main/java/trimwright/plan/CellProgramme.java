@@ -74,6 +74,12 @@ final class CellProgramme {
             return model.addedG(solution.x());
         }
 
+        /** BG dived, or for a boat without tanks GM surfaced, mm. */
+        double firmnessMm() {
+            PlanModel.Stability s = model.stability(solution.x());
+            return model.dives() ? s.bgMm() : s.gmMm();
+        }
+
         /** The amounts of the choices from the one with this number on. */
         double[] from(int first) {
             return Arrays.copyOfRange(solution.x(), first, model.choices().size());

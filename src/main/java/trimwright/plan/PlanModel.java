@@ -77,6 +77,10 @@ final class PlanModel {
         return choices;
     }
 
+    boolean dives() {
+        return basis.dives;
+    }
+
     /** Mass of lead and foam that an answer adds, g. */
     double addedG(double[] x) {
         double sum = 0;

@@ -31,8 +31,8 @@ public final class Shifted {
     }
 
     /**
-     * The shift within limits whose plan adds the least mass. What a cylinder displaces at the line is not linear in its place, so places are tried:
-     * first spread over the whole range, then around the best.
+     * The shift within limits whose plan adds the least mass, or, where that is what is striven for, stands firmest. What a cylinder displaces at the
+     * line is not linear in its place, so places are tried: first spread over the whole range, then around the best.
      *
      * @param fromMm least shift, positive forward
      * @param toMm greatest shift
@@ -40,13 +40,13 @@ public final class Shifted {
      */
     public static Optional<Best> best(PlanRequest request, String id, double fromMm, double toMm) {
         double bestShift = Double.NaN;
-        double bestMass = Double.POSITIVE_INFINITY;
+        double leastCost = Double.POSITIVE_INFINITY;
         double step = (toMm - fromMm) / (FIRST_TRIES - 1);
         for (int i = 0; i < FIRST_TRIES; i++) {
             double shift = fromMm + i * step;
-            double mass = addedG(request, id, shift);
-            if (mass < bestMass) {
-                bestMass = mass;
+            double cost = cost(request, id, shift);
+            if (cost < leastCost) {
+                leastCost = cost;
                 bestShift = shift;
             }
         }
@@ -56,24 +56,27 @@ public final class Shifted {
         for (int i = 0; i < HALVINGS; i++) {
             step /= 2;
             for (double shift : new double[] {bestShift - step, bestShift + step}) {
-                double mass = shift < fromMm || shift > toMm ? Double.POSITIVE_INFINITY : addedG(request, id, shift);
-                if (mass < bestMass) {
-                    bestMass = mass;
+                double cost = shift < fromMm || shift > toMm ? Double.POSITIVE_INFINITY : cost(request, id, shift);
+                if (cost < leastCost) {
+                    leastCost = cost;
                     bestShift = shift;
                 }
             }
         }
         double rounded = Math.rint(bestShift);
-        double chosen = rounded >= fromMm && rounded <= toMm && Double.isFinite(addedG(request, id, rounded))
+        double chosen = rounded >= fromMm && rounded <= toMm && Double.isFinite(cost(request, id, rounded))
                 ? rounded
                 : bestShift;
         return Optional.of(new Best(chosen, along(request.boat(), id, chosen)));
     }
 
-    private static double addedG(PlanRequest request, String id, double shiftMm) {
+    private static double cost(PlanRequest request, String id, double shiftMm) {
         CellProgramme.Outline outline = CellProgramme.of(request.withBoat(along(request.boat(), id, shiftMm)))
                 .outline();
-        return outline.meetsAll() ? outline.addedG() : Double.POSITIVE_INFINITY;
+        if (!outline.meetsAll()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return request.goal().firmest() ? -outline.firmnessMm() : outline.addedG();
     }
 
     /** The boat with a part and everything inside it moved along x. */

@@ -351,6 +351,21 @@ class PlannerTest {
                 || moved.rounding().idealMassG() <= asIs.rounding().idealMassG() + 1e-6);
     }
 
+    /** Where firmness is striven for, no place within the limits stands firmer than the one chosen, to what rounding to 1 mm costs. */
+    @Test
+    void movingTheCylinderForStabilityIsJudgedByIt() {
+        Boat heavyBow = Shifted.along(PlanBoats.submarine(88, 1250, 0), "wtc", 12);
+        PlanRequest request = PlanBoats.request(heavyBow, PlanBoats.WANTED, Goal.firmestFor(1200));
+        Shifted.Best best = Shifted.best(request, "wtc", -30, 10).orElseThrow();
+        double firmest =
+                CellProgramme.of(request.withBoat(best.boat())).outline().firmnessMm();
+        for (double shift : new double[] {-25, -15, -12, -5, 0}) {
+            CellProgramme.Outline other = CellProgramme.of(request.withBoat(Shifted.along(heavyBow, "wtc", shift)))
+                    .outline();
+            assertTrue(!other.meetsAll() || other.firmnessMm() <= firmest + 0.1, "shift " + shift);
+        }
+    }
+
     /** Every plan that is called feasible holds when floated: random boats, fixed seed. */
     @Test
     void everyFeasiblePlanHolds() {
