@@ -71,7 +71,8 @@ class ByteScannerTest {
             })
     void decimalNumbers(String word) throws IOException {
         ByteScanner text = scanner("v " + word + " end");
-        assertTrue(text.next() && text.next());
+        assertTrue(text.next());
+        assertTrue(text.next());
         assertEquals(Reading.NUMBER, text.number());
         assertEquals(new BigDecimal(word).doubleValue(), text.value(), 0);
     }
