@@ -202,7 +202,7 @@ final class BallastText {
                 String what = aim == Aim.BG ? "B above G, dived," : "GM, surfaced,";
                 page.paragraph(
                         grams < NOTHING_G
-                                ? what + " could be 1 mm more for nothing: her line asks for this lead and foam anyway."
+                                ? what + " could be 1 mm more for nothing: her line asks for these pieces anyway."
                                 : what + " grows by " + Numbers.fixed(MORE_G / grams, 1) + " mm with another "
                                         + Numbers.fixed(MORE_G, 0) + " g of lead and its foam: " + Numbers.g(grams)
                                         + " a millimetre.");

@@ -18,7 +18,7 @@ import trimwright.boat.Part;
  * @param largestDiameterMm greatest diameter at its present axis
  * @param largestAnywhereMm greatest diameter over all heights of the axis, and that height
  * @param longest the longest stretch for its diameter at its present axis; empty where it does not fit at all
- * @param longestAnywhere the longest flat-ended cylinder of its diameter over all heights of the axis; empty where it fits nowhere
+ * @param longestAnywhere the longest cylinder of its diameter and with its ends over all heights of the axis; empty where it fits nowhere
  * @param profile room under and over the axis along the hull
  * @param rooms the room that its seats leave: where it is, lowest, highest
  */

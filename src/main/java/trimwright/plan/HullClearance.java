@@ -90,6 +90,17 @@ final class HullClearance {
         return true;
     }
 
+    /** Whether a bar with round ends keeps a distance, from tip to tip. */
+    boolean keepsClearRound(double aftTip, double foreTip, double y, double z, double radius, double gap) {
+        for (Hull hull : hulls) {
+            if (!AxisClearance.round(hull.tree(), hull.shellMm(), aftTip, foreTip, radius)
+                    .keepsClear(y, z, radius + gap)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Whether a point lies in the hulls' inside. */
     boolean inside(double x, double y, double z) {
         for (Hull hull : hulls) {

@@ -1,9 +1,13 @@
 package trimwright.plan;
 
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import trimwright.mesh.Bounds;
 
-/** The longest flat-ended cylinder of a thickness that finds room along the hull. */
+/**
+ * The longest cylinder of a thickness that finds room along the hull. One with half balls at its ends reaches farther than a flat-ended one, by less than half its thickness at
+ * each end: its tips are let out from where the flat ends stand.
+ */
 final class LongestSeat {
 
     private static final int STATIONS = 120;
@@ -15,13 +19,21 @@ final class LongestSeat {
     private final Bounds bounds;
     private final double axisY;
     private final double radius;
+    private final double gap;
+    private final boolean round;
     private final double step;
 
-    /** @param radius half the thickness, with the gap to be kept */
-    LongestSeat(HullClearance hull, double axisY, double radius) {
+    /**
+     * @param radius half the thickness
+     * @param gap distance to be kept from the inner surface
+     * @param round whether its ends are half balls
+     */
+    LongestSeat(HullClearance hull, double axisY, double radius, double gap, boolean round) {
         this.hull = hull;
         this.axisY = axisY;
         this.radius = radius;
+        this.gap = gap;
+        this.round = round;
         bounds = hull.bounds();
         step = bounds.sizeX() / STATIONS;
     }
@@ -31,7 +43,7 @@ final class LongestSeat {
         if (!fits(x, x, z)) {
             return Optional.empty();
         }
-        return Optional.of(new CylinderSeat.Stretch(reach(x, -step, z), reach(x, step, z)));
+        return withEnds(reach(x, -step, z), reach(x, step, z), z);
     }
 
     /** The longest stretch at any height, and that height; empty where it fits nowhere. */
@@ -57,7 +69,11 @@ final class LongestSeat {
             }
             best = longer(longer(best, a), b);
         }
-        return best;
+        // Where flat ends find most room along the hull, round ones are let out; that they might find a little more at
+        // another height is not
+        // looked for.
+        return best.flatMap(l -> withEnds(l.stretch().fromXMm(), l.stretch().toXMm(), l.axisZMm())
+                .map(stretch -> new CylinderSeat.Longest(stretch, l.axisZMm())));
     }
 
     private static double length(Optional<CylinderSeat.Longest> found) {
@@ -88,6 +104,23 @@ final class LongestSeat {
         return Optional.of(new CylinderSeat.Longest(new CylinderSeat.Stretch(aft, fore), z));
     }
 
+    /** The stretch from end to end, from that over which flat ends fit; empty where not even a ball fits in its middle. */
+    private Optional<CylinderSeat.Stretch> withEnds(double aft, double fore, double z) {
+        if (!round) {
+            return Optional.of(new CylinderSeat.Stretch(aft, fore));
+        }
+        double middle = 0.5 * (aft + fore);
+        double aftTip = Math.min(aft, middle - radius);
+        double foreTip = Math.max(fore, middle + radius);
+        if (!fitsRound(aftTip, foreTip, z)) {
+            return Optional.empty();
+        }
+        // The longer, the less clear: each tip by itself comes to an end less than a radius farther.
+        double foreEnd = foreTip;
+        double aftEnd = farthest(aftTip, -radius, x -> fitsRound(x, foreEnd, z));
+        return Optional.of(new CylinderSeat.Stretch(aftEnd, farthest(foreTip, radius, x -> fitsRound(aftEnd, x, z))));
+    }
+
     private double station(int i) {
         return bounds.minX() + i * step;
     }
@@ -102,11 +135,15 @@ final class LongestSeat {
 
     /** How far beyond a place it still fits, less than a station: by halving. */
     private double narrowed(double x, double way, double z) {
+        return farthest(x, way, end -> fits(x, end, z));
+    }
+
+    private static double farthest(double x, double way, DoublePredicate isFree) {
         double fits = x;
         double fails = x + way;
         for (int i = 0; i < HALVINGS; i++) {
             double half = 0.5 * (fits + fails);
-            if (fits(x, half, z)) {
+            if (isFree.test(half)) {
                 fits = half;
             } else {
                 fails = half;
@@ -115,9 +152,15 @@ final class LongestSeat {
         return fits;
     }
 
+    private boolean fitsRound(double aft, double fore, double z) {
+        return hull.inside(aft, axisY, z)
+                && hull.inside(fore, axisY, z)
+                && hull.keepsClearRound(aft, fore, axisY, z, radius, gap);
+    }
+
     private boolean fits(double x0, double x1, double z) {
         double a = Math.min(x0, x1);
         double b = Math.max(x0, x1);
-        return hull.inside(a, axisY, z) && hull.inside(b, axisY, z) && hull.keepsClear(a, b, axisY, z, radius);
+        return hull.inside(a, axisY, z) && hull.inside(b, axisY, z) && hull.keepsClear(a, b, axisY, z, radius + gap);
     }
 }

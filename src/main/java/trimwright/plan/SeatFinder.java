@@ -78,7 +78,7 @@ public final class SeatFinder {
         double clearance = (inside ? present.distanceMm() : -present.distanceMm()) - radius;
         Optional<Double> lowest = firstSeat(bounds.minZ(), bounds.maxZ(), 1);
         Optional<Double> highest = lowest.flatMap(z -> firstSeat(bounds.maxZ(), z, -1));
-        LongestSeat longest = new LongestSeat(hull, axisY, radius + gap);
+        LongestSeat longest = new LongestSeat(hull, axisY, radius, gap, round);
         List<SeatRoom> rooms = new ArrayList<>();
         rooms.add(SeatRoom.of(boat, part, axisZ));
         lowest.ifPresent(z -> rooms.add(SeatRoom.of(boat, part, z)));

@@ -6,6 +6,7 @@ import trimwright.boat.Targets;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
+import trimwright.statics.ResidualWanted;
 
 /**
  * What a plan aims at, with nothing left open.
@@ -22,8 +23,6 @@ public record Wanted(
 
     private static final double BG_MM = 5;
     private static final double GM_MM = 5;
-    private static final double RESIDUAL_LEAST_SHARE = 0.005;
-    private static final double RESIDUAL_GREATEST_SHARE = 0.015;
     private static final double OFF_LINE_MM = 1;
     private static final double LIST_DEG = 0.5;
     private static final double DIVED_TRIM_DEG = 2;
@@ -39,7 +38,8 @@ public record Wanted(
                 targets.bgMm().orElse(BG_MM),
                 targets.gmMm().orElse(GM_MM),
                 targets.residualG()
-                        .orElse(new Targets.Band(RESIDUAL_LEAST_SHARE * massG, RESIDUAL_GREATEST_SHARE * massG)),
+                        .orElse(new Targets.Band(
+                                ResidualWanted.LEAST_SHARE * massG, ResidualWanted.GREATEST_SHARE * massG)),
                 targets.offLineMm().orElse(OFF_LINE_MM),
                 targets.listDeg().orElse(LIST_DEG),
                 targets.divedTrimDeg().orElse(DIVED_TRIM_DEG));

@@ -34,6 +34,9 @@ final class Attitudes {
     /** Sine of the angle between two rests above which a direction is square to both. */
     private static final double LEAST_SQUARE = 0.5;
 
+    /** So many rests are enough to know a body's sides by. */
+    private static final int MOST_LOOKED_AT = 12;
+
     /** Where to begin, and how far from there to look. */
     private record Start(WaterPlane plane, double farthest) {}
 
@@ -79,21 +82,27 @@ final class Attitudes {
     }
 
     /**
-     * Looks upside down at every rest that was found, and square to every two: most bodies have sides that are alike, and each side has a trough of its
+     * Looks upside down at the rests that were found, and square to every two: most bodies have sides that are alike, and each side has a trough of its
      * own, which may be too narrow for any other start to lie in. Exactly, since rough sums may miss it.
      */
     private static void addAlike(Condition condition, List<Equilibrium> found) {
-        // Grows as it goes.
-        for (int i = 0; i < found.size(); i++) {
-            Vector3D up = found.get(i).plane().up();
+        List<Equilibrium> lookedAt = new ArrayList<>();
+        // What is found on the way is looked at as well.
+        for (int i = 0; i < found.size() && lookedAt.size() < MOST_LOOKED_AT; i++) {
+            Equilibrium rest = found.get(i);
+            if (Row.isOneOfMany(condition, rest, lookedAt)) {
+                continue;
+            }
+            Vector3D up = rest.plane().up();
             addNear(condition, WaterPlane.of(up.negate(), 0), found);
-            for (int j = 0; j < i; j++) {
-                Vector3D square = up.crossProduct(found.get(j).plane().up());
+            for (Equilibrium other : lookedAt) {
+                Vector3D square = up.crossProduct(other.plane().up());
                 if (square.getNorm() > LEAST_SQUARE) {
                     addWhereForetold(condition, square.normalize(), found);
                     addWhereForetold(condition, square.normalize().negate(), found);
                 }
             }
+            lookedAt.add(rest);
         }
     }
 

@@ -14,7 +14,7 @@ public record ResidualWanted(double leastG, double greatestG, boolean stated) {
     /** Shares of the weight with tanks empty where the builder states none (common practice, no source). */
     public static final double LEAST_SHARE = 0.005;
 
-    public static final double GREATEST_SHARE = 0.01;
+    public static final double GREATEST_SHARE = 0.015;
 
     public static ResidualWanted of(Condition condition) {
         double weight = condition.dryMassG();

@@ -54,6 +54,15 @@ final class Row {
         return result;
     }
 
+    /** Whether there are as many others of the same potential height as make a row, of which more need not be looked at. */
+    static boolean isOneOfMany(Condition condition, Equilibrium rest, List<Equilibrium> others) {
+        double hump = HUMP * condition.lengthMm();
+        return others.stream()
+                        .filter(e -> Math.abs(e.energyMm() - rest.energyMm()) <= hump)
+                        .count()
+                >= FEWEST - 1;
+    }
+
     private static boolean joined(Condition condition, Equilibrium a, Equilibrium b) {
         double hump = HUMP * condition.lengthMm();
         Vector3D from = a.plane().up();

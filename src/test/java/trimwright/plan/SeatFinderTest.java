@@ -144,6 +144,31 @@ class SeatFinderTest {
         assertEquals(least - 40, round.clearanceMm(), 0.02);
     }
 
+    /**
+     * In the same ellipsoid, by hand: a point of the long axis at c is 60 √(1 − c² / (200² − 60²)) from the surface. Half balls of radius 30 find room up to the c where that
+     * is 30, and their tips stand 30 farther; flat ends stop where the ellipsoid is 30 mm from its axis.
+     */
+    @Test
+    void roundEndsReachFartherThanFlatOnes() {
+        TriangleMesh mesh = TestMeshes.bigEllipsoid(200, 60, 60, 120, 96);
+        CylinderSeat seat = seat(mesh, 0, 100, 0, 60, BarShape.Ends.ROUND, 0);
+        double tips = 2 * (Math.sqrt((200 * 200 - 60 * 60) * 0.75) + 30);
+        assertTrue(tips > 2 * 200 * Math.sqrt(0.75) + 40);
+        assertEquals(tips, seat.longest().orElseThrow().lengthMm(), 1);
+        assertEquals(tips, seat.longestAnywhere().orElseThrow().stretch().lengthMm(), 1);
+    }
+
+    /** In a box both ends stand at its walls, round or flat; a bar with round ends that is thicker than the box is long fits nowhere. */
+    @Test
+    void inABoxRoundEndsReachTheWallsToo() {
+        TriangleMesh box = Solids.box(-200, -50, 0, 200, 50, 80);
+        CylinderSeat seat = seat(box, 2, 100, 40, 60, BarShape.Ends.ROUND, 0);
+        assertEquals(2 * 198, seat.longest().orElseThrow().lengthMm(), 1e-3);
+        CylinderSeat inShort = seat(Solids.box(-20, -50, 0, 20, 50, 80), 0, 60, 40, 60, BarShape.Ends.ROUND, 0);
+        assertTrue(inShort.longest().isEmpty());
+        assertTrue(inShort.longestAnywhere().isEmpty());
+    }
+
     @Test
     void aCylinderTooThickFitsNowhere() {
         CylinderSeat seat = seat(Solids.box(-200, -50, 0, 200, 50, 80), 2, 100, 40, 90, BarShape.Ends.FLAT, 0);

@@ -202,12 +202,12 @@ class LeversTest {
         assertEquals(-20, fall.toTrimDeg(), 1e-12);
     }
 
-    /** Half to one per cent of her weight with empty tanks is left where nothing is stated (common practice, no source), or what is stated. */
+    /** Half to one and a half per cent of her weight with empty tanks is left where nothing is stated (common practice, no source), or what is stated. */
     @Test
     void theBuoyancyThatIsWanted() {
         ResidualWanted usual = ResidualWanted.of(ROUND);
-        assertEquals(new ResidualWanted(5, 10, false), usual);
-        assertEquals(7.5, usual.middleG(), 1e-12);
+        assertEquals(new ResidualWanted(5, 15, false), usual);
+        assertEquals(10, usual.middleG(), 1e-12);
         Targets stated = new Targets(
                 Optional.empty(),
                 Optional.empty(),
