@@ -9,7 +9,9 @@ import trimwright.boat.Boat;
 import trimwright.boat.Part;
 import trimwright.file.BoatFile;
 import trimwright.file.LoadedBoat;
+import trimwright.finding.Code;
 import trimwright.finding.Finding;
+import trimwright.finding.Place;
 import trimwright.plan.BallastPlan;
 import trimwright.plan.LineRange;
 import trimwright.plan.PlanCheck;
@@ -59,6 +61,7 @@ final class BallastCommand extends BoatCommand {
         LoadedBoat loaded = load();
         Boat boat = asToldTo(loaded);
         PlanRequest request = options.request(boat);
+        List<Finding> findings = new ArrayList<>();
         Optional<Shifted.Best> shifted = Optional.empty();
         Optional<PlanOptions.Move> allowed = options.move(boat);
         if (allowed.isPresent()) {
@@ -66,12 +69,14 @@ final class BallastCommand extends BoatCommand {
             shifted = Shifted.best(request, move.id(), move.fromMm(), move.toMm());
             if (shifted.isPresent()) {
                 request = request.withBoat(shifted.get().boat());
+            } else {
+                findings.add(nowhere(move));
             }
         }
         Planner.Answer answer = Planner.answer(request);
         BallastPlan plan = answer.plan();
         List<WayOut> ways = answer.waysOut();
-        List<Finding> findings = new ArrayList<>(PlanCheck.rooms(boat, plan.rooms()));
+        findings.addAll(PlanCheck.rooms(boat, plan.rooms()));
         findings.addAll(PlanCheck.loose(boat));
         findings.addAll(loaded.allFindings());
         Optional<Path> written = plan.feasible() ? Optional.ofNullable(out.getValue()) : Optional.empty();
@@ -95,6 +100,18 @@ final class BallastCommand extends BoatCommand {
                 isGiven(lines) ? Optional.of(LineRange.of(request, LINES_MOST_MM, LINES_STEP_MM)) : Optional.empty(),
                 written,
                 findings);
+    }
+
+    private static Finding nowhere(PlanOptions.Move move) {
+        return Finding.of(
+                Code.MOVE_WITHOUT_PLAN,
+                new Place.OnPart(move.id()),
+                "id",
+                move.id(),
+                "fromMm",
+                move.fromMm(),
+                "toMm",
+                move.toMm());
     }
 
     /** The file as it was, with the plan's changes in it: other water and fills of the command line are not written. */

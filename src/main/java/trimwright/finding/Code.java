@@ -470,6 +470,8 @@ public enum Code {
     NOT_REMOVABLE(Severity.ERROR),
     /** No part of that id that could be moved: {@code found}, {@code allowed} (list of ids). */
     NOT_MOVABLE(Severity.ERROR),
+    /** A part was moved along within limits, and at none of the places tried does it fit and is there a plan: {@code id}, {@code fromMm}, {@code toMm} (positive forward). */
+    MOVE_WITHOUT_PLAN(Severity.WARNING),
     /** She sinks as she is, so there is no line and no dive to keep. */
     NOTHING_TO_KEEP(Severity.ERROR),
     /** A boat without a cylinder that is a round bar lying along x. */

@@ -3,6 +3,7 @@ package trimwright.plan;
 import java.util.ArrayList;
 import java.util.List;
 import trimwright.boat.Boat;
+import trimwright.boat.FitCheck;
 import trimwright.boat.Part;
 import trimwright.boat.Zone;
 import trimwright.finding.Code;
@@ -97,5 +98,29 @@ public final class PlanCheck {
             findings.add(Finding.of(Code.ZONE_TAKEN_AS_GIVEN, place));
         }
         return findings;
+    }
+
+    /**
+     * What no longer fits, or fits worse, after a part was moved along: pieces that are in each other's way, or stick out.
+     *
+     * @param before the boat as she was
+     * @param after the same with parts elsewhere
+     */
+    public static List<Finding> moved(Boat before, Boat after) {
+        List<Finding> known = FitCheck.of(before);
+        return FitCheck.of(after).stream()
+                .filter(f -> known.stream().noneMatch(k -> isNoBetter(k, f)))
+                .toList();
+    }
+
+    /** Whether a misfit that was there is of the same kind and place, and no smaller but for how finely volumes are found. */
+    private static boolean isNoBetter(Finding known, Finding now) {
+        return known.code() == now.code()
+                && known.place().equals(now.place())
+                && value(known, "volumeCm3") + value(now, "resolutionCm3") >= value(now, "volumeCm3");
+    }
+
+    private static double value(Finding finding, String key) {
+        return finding.values().get(key) instanceof Number number ? number.doubleValue() : 0;
     }
 }

@@ -36,7 +36,7 @@ public final class Shifted {
      *
      * @param fromMm least shift, positive forward
      * @param toMm greatest shift
-     * @return the best shift; empty where none has a plan
+     * @return the best shift; empty where none has a plan, or where it would run into something or stick out
      */
     public static Optional<Best> best(PlanRequest request, String id, double fromMm, double toMm) {
         double bestShift = Double.NaN;
@@ -45,7 +45,7 @@ public final class Shifted {
         for (int i = 0; i < FIRST_TRIES; i++) {
             double shift = fromMm + i * step;
             double cost = cost(request, id, shift);
-            if (cost < leastCost) {
+            if (cost < leastCost && fits(request.boat(), id, shift)) {
                 leastCost = cost;
                 bestShift = shift;
             }
@@ -57,17 +57,23 @@ public final class Shifted {
             step /= 2;
             for (double shift : new double[] {bestShift - step, bestShift + step}) {
                 double cost = shift < fromMm || shift > toMm ? Double.POSITIVE_INFINITY : cost(request, id, shift);
-                if (cost < leastCost) {
+                if (cost < leastCost && fits(request.boat(), id, shift)) {
                     leastCost = cost;
                     bestShift = shift;
                 }
             }
         }
         double rounded = Math.rint(bestShift);
-        double chosen = rounded >= fromMm && rounded <= toMm && Double.isFinite(cost(request, id, rounded))
-                ? rounded
-                : bestShift;
+        boolean mayBeRounded = rounded >= fromMm
+                && rounded <= toMm
+                && Double.isFinite(cost(request, id, rounded))
+                && fits(request.boat(), id, rounded);
+        double chosen = mayBeRounded ? rounded : bestShift;
         return Optional.of(new Best(chosen, along(request.boat(), id, chosen)));
+    }
+
+    private static boolean fits(Boat boat, String id, double shiftMm) {
+        return PlanCheck.moved(boat, along(boat, id, shiftMm)).isEmpty();
     }
 
     private static double cost(PlanRequest request, String id, double shiftMm) {

@@ -15,6 +15,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trimwright.boat.Boat;
+import trimwright.file.BoatFile;
+import trimwright.finding.Code;
+import trimwright.finding.Finding;
+import trimwright.plan.PlanCheck;
+import trimwright.plan.Shifted;
 
 class BallastCommandTest {
 
@@ -257,6 +263,23 @@ class BallastCommandTest {
                 Run.json("ballast", boat, "--move", "tower=-3..3").exitCode());
         assertEquals(
                 ExitCode.UNUSABLE, Run.json("ballast", boat, "--move", "wtc=9").exitCode());
+    }
+
+    @Test
+    void aMoveThatHelpsNowhereOrRunsIntoSomethingIsTold() {
+        Path file = BoxSubmarine.of(folder);
+        Run nowhere = Run.json("ballast", file, "--move", "wtc=500..600");
+        // She has a plan as she is, and far forward too, but for the cylinder that would stick out.
+        assertEquals(ExitCode.DONE, nowhere.exitCode());
+        assertFalse(nowhere.object().has("movedMm"));
+        assertTrue(
+                nowhere.object().get("findings").findValuesAsText("code").contains("MOVE_WITHOUT_PLAN"), nowhere.out());
+        Boat boat = BoatFile.read(file).boat();
+        assertEquals(List.of(), PlanCheck.moved(boat, Shifted.along(boat, "wtc", 0)));
+        List<Code> far = PlanCheck.moved(boat, Shifted.along(boat, "wtc", 500)).stream()
+                .map(Finding::code)
+                .toList();
+        assertTrue(far.contains(Code.OUTSIDE_HULL), far.toString());
     }
 
     @Test
