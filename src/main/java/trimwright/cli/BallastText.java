@@ -64,8 +64,9 @@ final class BallastText {
         answer.shifted()
                 .ifPresent(s -> page.paragraph("Before that, "
                         + (s.shiftMm() == 0
-                                ? "leave what may be moved where it is."
-                                : "move it " + Numbers.mm(Math.abs(s.shiftMm()))
+                                ? "leave " + s.id() + " where it is."
+                                : "move " + s.id() + ", with all that stands in it, "
+                                        + Numbers.mm(Math.abs(s.shiftMm()))
                                         + (s.shiftMm() > 0 ? " forward." : " aft."))));
         if (!nothing) {
             page.heading("Cut list");

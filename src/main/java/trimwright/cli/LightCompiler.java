@@ -23,8 +23,7 @@ final class LightCompiler {
     private static final String DIRECTIVE = "[{match: \"*.*\", c2: {Exclude: true}}]\n";
 
     /** What is done sooner that way: measured one by one, docs/benchmarks.md. The others look through large meshes or work for many seconds. */
-    private static final Set<String> SHORT_RUNS =
-            Set.of("float", "waterlines", "dive", "righting", "ballast", "sheet", "view");
+    private static final Set<String> SHORT_RUNS = Set.of("float", "waterlines", "dive", "righting", "sheet", "view");
 
     private static final String LONG_RUN = "--tolerance";
 

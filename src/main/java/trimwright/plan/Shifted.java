@@ -19,8 +19,8 @@ public final class Shifted {
 
     private Shifted() {}
 
-    /** A shift and the plan that goes with it. */
-    public record Best(double shiftMm, Boat boat) {}
+    /** Which part is shifted, how far, and the boat then. */
+    public record Best(String id, double shiftMm, Boat boat) {}
 
     /** Whether a part can be moved: a cylinder or tank that is a box or a bar. */
     public static boolean canMove(Part part) {
@@ -69,7 +69,7 @@ public final class Shifted {
                 && Double.isFinite(cost(request, id, rounded))
                 && fits(request.boat(), id, rounded);
         double chosen = mayBeRounded ? rounded : bestShift;
-        return Optional.of(new Best(chosen, along(request.boat(), id, chosen)));
+        return Optional.of(new Best(id, chosen, along(request.boat(), id, chosen)));
     }
 
     private static boolean fits(Boat boat, String id, double shiftMm) {
