@@ -17,6 +17,9 @@ final class Crossings {
     /** Pairs whose boxes meet and which are tested before every further one is passed over: some seconds of a heap of triangles. */
     private static final long MOST_TESTS = 5_000_000L;
 
+    /** The same for each triangle of a large mesh: a sound one has six pairs that share a corner, and some more that come near. */
+    private static final long MOST_TESTS_EACH = 20;
+
     private static final double CELL_IN_TRIANGLES = 3;
     private static final int MOST_KEPT = 100_000;
 
@@ -29,7 +32,8 @@ final class Crossings {
     private long pairs;
     private long pairsTested;
     private long tests;
-    private long testsAllowed = MOST_TESTS;
+    private final long testsAtOnce;
+    private long testsAllowed;
     /** Of the pairs in a cell one in so many is looked at. */
     private int stride;
 
@@ -61,6 +65,8 @@ final class Crossings {
         this.xyz = mesh.xyz();
         this.corners = mesh.corners();
         this.test = new CrossingTest(xyz, tolerance);
+        testsAtOnce = Math.max(MOST_TESTS, MOST_TESTS_EACH * mesh.triangleCount());
+        testsAllowed = testsAtOnce;
         double cell = CELL_IN_TRIANGLES * Math.sqrt(mesh.area() / mesh.triangleCount());
         this.grid = new BoxGrid(mesh.triangleCount(), (t, box) -> box(t, box, 0), mesh.bounds(), cell, -1);
     }
@@ -132,7 +138,7 @@ final class Crossings {
         for (int i = 0; i < size; i++) {
             if (tests > testsAllowed) {
                 stride = Math.min(2 * stride, Integer.MAX_VALUE / 4);
-                testsAllowed += MOST_TESTS;
+                testsAllowed += testsAtOnce;
             }
             int at = 6 * i;
             for (int j = i + 1 + i % stride; j < size; j += stride) {

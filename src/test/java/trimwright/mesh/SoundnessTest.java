@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestMeshes;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
 import trimwright.finding.Place;
@@ -298,6 +299,12 @@ class SoundnessTest {
         Soundness holes = Soundness.of(Shapes.without(ball, away));
         assertEquals(SoundnessCheck.LISTED, holes.findings().size());
         assertEquals(30, holes.findings().get(0).values().get("total"));
+    }
+
+    @Test
+    void aLargeSoundMeshIsSearchedToTheLastPair() {
+        Soundness large = Soundness.of(TestMeshes.bigEllipsoid(500, 100, 100, 1000, 500));
+        assertTrue(large.crossings().orElseThrow().complete());
     }
 
     @Test
