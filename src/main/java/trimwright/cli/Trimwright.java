@@ -87,8 +87,9 @@ final class Trimwright implements Callable<Integer> {
 
     /** As much of the tree as these arguments ask for: a command that is named needs no other, and the start of the program is short. */
     static CommandLine commandLine(String... args) {
-        BoatAhead ahead = BoatAhead.of(args);
         boolean one = args.length > 0 && NAMES.contains(args[0]) && !NEED_OTHERS.contains(args[0]);
+        // The window and "inspect" read a boat in ways of their own, and would have her twice.
+        BoatAhead ahead = one && !args[0].equals("inspect") ? BoatAhead.of(args) : BoatAhead.NONE;
         return commandLine(WindowDoor::reflective, one ? List.of(args[0]) : NAMES, ahead);
     }
 
