@@ -1,5 +1,7 @@
 package trimwright.desktop;
 
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,15 +15,14 @@ import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.condition.EnabledIf;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The real window on a display, with a home of its own. Where there is no display its tests are skipped. */
-@EnabledIf(value = "trimwright.desktop.WindowCase#isDisplayThere", disabledReason = "there is no display")
 abstract class WindowCase {
 
     private static final int PATIENCE_S = 30;
@@ -37,6 +38,12 @@ abstract class WindowCase {
 
     final FxRobot robot = new FxRobot();
     private WindowApplication application;
+
+    /** Conditions on this class do not reach the classes that extend it; this does. */
+    @BeforeAll
+    static void needsADisplay() {
+        assumeTrue(isDisplayThere(), "there is no display");
+    }
 
     static boolean isDisplayThere() {
         boolean linux = System.getProperty("os.name").toLowerCase(Locale.ROOT).contains("linux");
