@@ -135,12 +135,13 @@ final class Balance {
         double least = Double.NaN;
         boolean found = false;
         for (int step = 0; step < MOST_STEPS; step++) {
+            if (trial.curveHeight > 0 && Math.abs(trial.force) > FAR_FROM_AFLOAT * weight) {
+                putHeightRight(0.1 * FAR_FROM_AFLOAT);
+            }
             if (trial.curveHeight <= 0) {
                 // Between two bodies, one under and one out, no slope leads to where she is carried, however little is
-                // missing.
+                // missing; the height that was put right a moment ago may be such a one.
                 putHeightRight(rest);
-            } else if (Math.abs(trial.force) > FAR_FROM_AFLOAT * weight) {
-                putHeightRight(0.1 * FAR_FROM_AFLOAT);
             }
             TrustStep turn = step();
             least = turn.leastCurvature / weight;
@@ -198,7 +199,13 @@ final class Balance {
         if (listHeld) {
             return TrustStep.alongX(trial.reducedSlopeAhead(), trial.reducedAhead(), radius);
         }
-        return TrustStep.of(trial.principal(), radius);
+        return TrustStep.of(
+                trial.reducedSlopeAhead(),
+                trial.reducedSlopePort(),
+                trial.reducedAhead(),
+                trial.reducedMixed(),
+                trial.reducedPort(),
+                radius);
     }
 
     private boolean foretellsKnown(TrustStep turn) {
