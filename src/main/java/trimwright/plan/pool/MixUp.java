@@ -38,7 +38,7 @@ enum MixUp {
             }
             case TRIM -> {
                 add(all, seen, WITH_THE_OTHER_SIGN, -value);
-                add(all, seen, AS_MM_ALONG_HER_LENGTH, angleDeg(value, condition.lengthMm()));
+                add(all, seen, AS_MM_ALONG_HER_LENGTH, angleDeg(value, lengthMm(condition)));
             }
             case WATER_ABOVE, FREEBOARD -> {
                 add(all, seen, WITH_THE_OTHER_SIGN, -value);
@@ -57,6 +57,11 @@ enum MixUp {
         if (Double.isFinite(value) && (seen.quantity() != Quantity.RESTS_AT || value > 0)) {
             all.add(new Meant(how, new Sighting(seen.quantity(), value, seen.error(), seen.atMm())));
         }
+    }
+
+    /** Length over all. */
+    private static double lengthMm(Condition condition) {
+        return condition.topMm(Vector3D.PLUS_I) - condition.bottomMm(Vector3D.PLUS_I);
     }
 
     private static double angleDeg(double mm, double overMm) {
