@@ -135,4 +135,52 @@ class ByteScannerTest {
         assertTrue(text.next());
         assertEquals("y", text.word());
     }
+
+    /** Letters of two to four bytes belong to the word, here and at the end of the buffer; of A and Z only the case differs from a and z. */
+    @Test
+    void lettersBeyondAscii() throws IOException {
+        ByteScanner text = scanner("größe \uD83D\uDEA2 AZ [z");
+        for (String word : new String[] {"größe", "\uD83D\uDEA2"}) {
+            assertTrue(text.next());
+            assertEquals(word, text.word());
+        }
+        assertTrue(text.next() && text.is("az"));
+        assertTrue(text.next());
+        // The character after Z is 32 before {.
+        assertFalse(text.is("{z"));
+        for (int before = (1 << 17) - 5; before <= 1 << 17; before++) {
+            ByteScanner late = scanner(" ".repeat(before) + "é2ü next");
+            assertTrue(late.next());
+            assertEquals("é2ü", late.word());
+            assertTrue(late.next());
+            assertEquals("next", late.word());
+        }
+    }
+
+    /** A zero byte ends neither line nor file; a file of nothing but a byte order mark has no word. */
+    @Test
+    void zeroBytesAndABareMark() throws IOException {
+        ByteScanner text = scanner("a\0\0b\nc");
+        for (String word : new String[] {"a", "\0", "\0", "b", "c"}) {
+            assertTrue(text.next());
+            assertEquals(word, text.word());
+        }
+        assertEquals(2, text.line());
+        ByteScanner skipped = scanner("a \0 b\nc");
+        assertTrue(skipped.nextLine() && skipped.next());
+        assertEquals("c", skipped.word());
+        assertFalse(scanner("\uFEFF").next());
+    }
+
+    /** A backslash joins lines also where it is the last but one byte of the file, and is a word where it is the last. */
+    @Test
+    void aBackslashAtTheEndOfTheFile() throws IOException {
+        ByteScanner joined = scanner("a \\\n");
+        assertTrue(joined.next());
+        assertFalse(joined.nextOnLine());
+        assertEquals(2, joined.line());
+        ByteScanner last = scanner("a \\");
+        assertTrue(last.next() && last.nextOnLine());
+        assertEquals("\\", last.word());
+    }
 }
