@@ -36,6 +36,7 @@ record Handle(List<Strip> strips, double costFactor) {
         return Math.abs(a.run.fromMm().getX() - b.run.fromMm().getX()) < tolerance
                 && Math.abs(a.run.toMm().getX() - b.run.toMm().getX()) < tolerance
                 && Math.abs(a.run.fromMm().getY() + b.run.toMm().getY()) < tolerance
+                && Math.abs(a.run.toMm().getY() + b.run.fromMm().getY()) < tolerance
                 && Math.abs(a.run.fromMm().getZ() - b.run.fromMm().getZ()) < tolerance
                 && Math.abs(a.run.toMm().getZ() - b.run.toMm().getZ()) < tolerance;
     }

@@ -21,6 +21,10 @@ final class PlanBasis {
 
     final Condition condition;
     final Wanted wanted;
+    /** The points of the line at the bow and at the stern between which a trim is told. */
+    final Vector3D foreMm;
+
+    final Vector3D aftMm;
     final WaterPlane surfaced;
     final WaterPlane dived;
     /** The boat as she is. */
@@ -37,10 +41,15 @@ final class PlanBasis {
     final double inertiaPortMm4;
     final boolean dives;
 
-    private PlanBasis(Condition condition, Wanted wanted, WaterPlane surfaced, WaterPlane dived, Influence boat) {
+    private final PlanRequest request;
+
+    private PlanBasis(Condition condition, PlanRequest request, WaterPlane dived, Influence boat) {
         this.condition = condition;
-        this.wanted = wanted;
-        this.surfaced = surfaced;
+        this.request = request;
+        wanted = request.wanted();
+        foreMm = request.foreMm();
+        aftMm = request.aftMm();
+        surfaced = request.line();
         this.dived = dived;
         this.boat = boat;
         density = condition.densityGPerMm3();
@@ -55,7 +64,6 @@ final class PlanBasis {
 
     /** @param condition the boat of the request */
     static PlanBasis of(Condition condition, PlanRequest request) {
-        Wanted wanted = request.wanted();
         WaterPlane surfaced = request.line();
         WaterPlane dived = divedPlane(condition, request);
         TankLoad now = condition.tankLoad(surfaced);
@@ -66,12 +74,12 @@ final class PlanBasis {
         for (Piece piece : condition.pieces()) {
             sum = sum.plus(Influence.ofPiece(piece, surfaced, dived));
         }
-        return new PlanBasis(condition, wanted, surfaced, dived, sum);
+        return new PlanBasis(condition, request, dived, sum);
     }
 
     /** The same attitudes with other things on board. */
     PlanBasis with(Influence other) {
-        return new PlanBasis(condition, wanted, surfaced, dived, other);
+        return new PlanBasis(condition, request, dived, other);
     }
 
     /** One mm³ of a material filling a body; in a watertight part it weighs and displaces nothing. */

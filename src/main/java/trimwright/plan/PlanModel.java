@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 
 /**
  * The plan as a linear programme (docs/statics.md, the ballast plan): at the two wanted attitudes everything that is chosen acts in proportion
@@ -230,22 +231,7 @@ final class PlanModel {
 
     /** The trim that puts the ends of the painted line off it by the tolerance. */
     private double trimToleranceDeg() {
-        double half = basis.condition
-                .boat()
-                .paintedLine()
-                .map(line -> 0.5 * line.foremostMm().distance(line.aftmostMm()))
-                .orElse(0.5 * basis.condition.lengthMm());
-        return Math.toDegrees(basis.wanted.offLineMm() / half);
-    }
-
-    /** How far an end of the painted line lies ahead of the centre of flotation, mm. */
-    private double endMm(boolean fore) {
-        double x = basis.condition
-                .boat()
-                .paintedLine()
-                .map(line -> (fore ? line.foremostMm() : line.aftmostMm()).getX())
-                .orElse(basis.surfacedCentre.getX() + (fore ? 0.5 : -0.5) * basis.condition.lengthMm());
-        return x - basis.surfacedCentre.getX();
+        return Math.toDegrees(2 * basis.wanted.offLineMm() / basis.foreMm.distance(basis.aftMm));
     }
 
     private double[] most() {
@@ -267,8 +253,8 @@ final class PlanModel {
         rows.band(Aim.LINE, effects::force, perMm, correction(Aim.LINE), share * w.offLineMm());
         rows.band(Aim.TRIM, effects::trim, stiffnessTrim, correction(Aim.TRIM), share * trimToleranceDeg());
         if (hold == Hold.WIDE && aims.contains(Aim.LINE) && aims.contains(Aim.TRIM)) {
-            rows.end(endMm(true), share * w.offLineMm());
-            rows.end(endMm(false), share * w.offLineMm());
+            rows.end(basis.foreMm, share * w.offLineMm());
+            rows.end(basis.aftMm, share * w.offLineMm());
         }
         rows.band(Aim.LIST, effects::list, stiffnessList, correction(Aim.LIST), share * w.listDeg());
         double gm = w.gmMm() + correction(Aim.GM);
@@ -323,8 +309,9 @@ final class PlanModel {
          * The water at one end of the line held within ± the width, mm: force puts her up, trim lifts that end by its distance from the
          * centre of flotation.
          */
-        void end(double aheadMm, double width) {
+        void end(Vector3D end, double width) {
             double perMm = basis.density * basis.waterplaneMm2;
+            double aheadMm = end.getX() - basis.surfacedCentre.getX();
             double lift = Math.toRadians(aheadMm) * perMm / stiffnessTrim;
             Effect effect = i -> effects.force(i) + lift * effects.trim(i);
             double middle = correction(Aim.LINE) * perMm + lift * correction(Aim.TRIM) * stiffnessTrim;

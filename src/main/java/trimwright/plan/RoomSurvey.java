@@ -246,7 +246,7 @@ final class RoomSurvey {
 
     /**
      * The largest box of a slice's whole length that is free in every column, between two heights. It reaches from the first to the last
-     * of its columns, which keeps half a grid step from what is beyond.
+     * of its columns, which keeps half a grid step from what is beyond. Where something parts a row of columns, only its longest stretch is looked at.
      */
     private Optional<BoxShape> largestBox(int slice, double low, double high, Side side) {
         int per = columnsX / slices;

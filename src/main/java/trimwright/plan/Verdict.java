@@ -17,8 +17,7 @@ final class Verdict {
         List<Miss> misses = new ArrayList<>();
         Wanted w = request.wanted();
         if (surfaced.settled().isEmpty()) {
-            misses.add(new Miss(
-                    Aim.LINE, surfaced.reserveG() / surfaced.condition().massG()));
+            misses.add(new Miss(Aim.LINE, sunkMm(request, surfaced) - w.offLineMm()));
             return misses;
         }
         Equilibrium afloat = surfaced.settled().get();
@@ -38,8 +37,18 @@ final class Verdict {
         }
         below(misses, Aim.BG, request.divedBgMm(surfaced), w.bgMm());
         beyond(misses, Aim.DIVED_TRIM, request.divedTrimOffDeg(dived.get()), w.divedTrimDeg());
-        beyond(misses, Aim.DIVED_LIST, request.divedListOffDeg(dived.get()), w.divedTrimDeg());
+        beyond(misses, Aim.DIVED_LIST, request.divedListOffDeg(dived.get()), w.listDeg());
         return misses;
+    }
+
+    /** How far her highest point lies above the line: a boat that sinks lies deeper than by this. */
+    private static double sunkMm(PlanRequest request, Flotation surfaced) {
+        return surfaced.condition().pieces().stream()
+                        .flatMap(p -> p.displacer().stream())
+                        .mapToDouble(d -> d.topMm(request.line().up()))
+                        .max()
+                        .orElseThrow()
+                - request.line().heightMm();
     }
 
     private static void beyond(List<Miss> misses, Aim aim, double value, double most) {

@@ -199,13 +199,7 @@ final class Balance {
         if (listHeld) {
             return TrustStep.alongX(trial.reducedSlopeAhead(), trial.reducedAhead(), radius);
         }
-        return TrustStep.of(
-                trial.reducedSlopeAhead(),
-                trial.reducedSlopePort(),
-                trial.reducedAhead(),
-                trial.reducedMixed(),
-                trial.reducedPort(),
-                radius);
+        return TrustStep.of(trial.principal(), radius);
     }
 
     private boolean foretellsKnown(TrustStep turn) {

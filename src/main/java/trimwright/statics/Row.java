@@ -83,13 +83,7 @@ final class Row {
     private static double valleyMm(Condition condition, Vector3D up) {
         Trial trial = held(condition, WaterPlane.of(up, 0), Double.NaN);
         for (int i = 0; i < STEPS; i++) {
-            TrustStep step = TrustStep.across(
-                    trial.reducedSlopeAhead(),
-                    trial.reducedSlopePort(),
-                    trial.reducedAhead(),
-                    trial.reducedMixed(),
-                    trial.reducedPort(),
-                    Sphere.SPACING);
+            TrustStep step = TrustStep.across(trial.principal(), Sphere.SPACING);
             WaterPlane next = trial.turned(step.x, step.y);
             trial = held(condition, next, next.heightMm());
         }

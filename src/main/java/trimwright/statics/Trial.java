@@ -131,9 +131,9 @@ final class Trial {
         return -buoyant + massG * (centre - height);
     }
 
-    /** The energy that is left, to second order, when she rises or sinks until she carries her weight, g·mm. */
-    double energyAfloat(Vector3D fixed, double densityGPerMm3) {
-        double energy = energyAbout(fixed, densityGPerMm3);
+    /** The energy that is left, to second order, when she rises or sinks until she carries her weight, g·mm: about her middle. */
+    double energyAfloat(Condition condition) {
+        double energy = energyAbout(condition.middleMm(), condition.densityGPerMm3());
         return curveHeight > 0 ? energy - 0.5 * force * force / curveHeight : energy;
     }
 
@@ -162,6 +162,11 @@ final class Trial {
 
     double reducedSlopePort() {
         return curveHeight == 0 ? slopePort : slopePort - curveHeightPort * force / curveHeight;
+    }
+
+    /** Slope and curvature of the reduced energy over the turns toward ahead and toward port, in principal directions. */
+    Principal principal() {
+        return Principal.of(reducedSlopeAhead(), reducedSlopePort(), reducedAhead(), reducedMixed(), reducedPort());
     }
 
     /**

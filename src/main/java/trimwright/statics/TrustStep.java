@@ -22,33 +22,23 @@ final class TrustStep {
         this.leastCurvature = leastCurvature;
     }
 
-    static TrustStep of(double gx, double gy, double hxx, double hxy, double hyy, double radius) {
-        double half = 0.5 * (hxx - hyy);
-        double spread = Math.hypot(half, hxy);
-        double mean = 0.5 * (hxx + hyy);
-        double low = mean - spread;
-        double high = mean + spread;
-        // Principal directions: (c, s) of the higher curvature, (-s, c) of the lower.
-        double angle = 0.5 * Math.atan2(hxy, half);
-        double c = Math.cos(angle);
-        double s = Math.sin(angle);
-        double gHigh = c * gx + s * gy;
-        double gLow = -s * gx + c * gy;
-        double pHigh;
-        double pLow;
-        if (low > 0 && Math.hypot(gHigh / high, gLow / low) <= radius) {
-            pHigh = -gHigh / high;
-            pLow = -gLow / low;
+    static TrustStep of(Principal p, double radius) {
+        double alongHigh;
+        double alongLow;
+        if (p.low > 0 && Math.hypot(p.slopeHigh / p.high, p.slopeLow / p.low) <= radius) {
+            alongHigh = -p.slopeHigh / p.high;
+            alongLow = -p.slopeLow / p.low;
         } else {
-            double shift = shift(gHigh, gLow, high, low, radius);
+            alongHigh = -p.slopeHigh / (p.high + shift(p, radius));
             // Rounding alone can make the root negative.
-            pHigh = -gHigh / (high + shift);
-            double room = Math.sqrt(Math.max(0, radius * radius - pHigh * pHigh));
+            double room = Math.sqrt(Math.max(0, radius * radius - alongHigh * alongHigh));
             // On a ridge the slope names no side: both are equal and one is taken.
-            pLow = gLow > 0 ? -room : room;
+            alongLow = p.slopeLow > 0 ? -room : room;
         }
-        double fall = -(gHigh * pHigh + gLow * pLow + 0.5 * (high * pHigh * pHigh + low * pLow * pLow));
-        return new TrustStep(c * pHigh - s * pLow, s * pHigh + c * pLow, fall, low);
+        double fall = -(p.slopeHigh * alongHigh
+                + p.slopeLow * alongLow
+                + 0.5 * (p.high * alongHigh * alongHigh + p.low * alongLow * alongLow));
+        return new TrustStep(p.x(alongHigh, alongLow), p.y(alongHigh, alongLow), fall, p.low);
     }
 
     /** The step when only x may change. */
@@ -58,22 +48,18 @@ final class TrustStep {
     }
 
     /** The step along the direction of the higher principal curvature alone: down into a valley, not along it. */
-    static TrustStep across(double gx, double gy, double hxx, double hxy, double hyy, double radius) {
-        double half = 0.5 * (hxx - hyy);
-        double angle = 0.5 * Math.atan2(hxy, half);
-        double c = Math.cos(angle);
-        double s = Math.sin(angle);
-        TrustStep step = alongX(c * gx + s * gy, 0.5 * (hxx + hyy) + Math.hypot(half, hxy), radius);
-        return new TrustStep(c * step.x, s * step.x, step.fall, step.leastCurvature);
+    static TrustStep across(Principal p, double radius) {
+        TrustStep step = alongX(p.slopeHigh, p.high, radius);
+        return new TrustStep(p.x(step.x, 0), p.y(step.x, 0), step.fall, step.leastCurvature);
     }
 
     /** The shift λ ≥ max(0, −low) for which the step has the length of the radius; just that bound where none is as long. */
-    private static double shift(double gHigh, double gLow, double high, double low, double radius) {
-        double least = Math.max(0, -low);
-        double most = least + Math.hypot(gHigh, gLow) / radius;
+    private static double shift(Principal p, double radius) {
+        double least = Math.max(0, -p.low);
+        double most = least + Math.hypot(p.slopeHigh, p.slopeLow) / radius;
         for (int i = 0; i < 100 && most - least > 1e-15 * most; i++) {
             double middle = 0.5 * (least + most);
-            double length = Math.hypot(gHigh / (high + middle), gLow / (low + middle));
+            double length = Math.hypot(p.slopeHigh / (p.high + middle), p.slopeLow / (p.low + middle));
             if (length > radius) {
                 least = middle;
             } else {

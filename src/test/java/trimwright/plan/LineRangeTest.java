@@ -4,36 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import trimwright.boat.Boat;
-import trimwright.boat.Kind;
-import trimwright.boat.PaintedLine;
-import trimwright.boat.Part;
-import trimwright.boat.Targets;
-import trimwright.boat.Water;
 import trimwright.boat.Zone;
 
 class LineRangeTest {
 
     /**
-     * The raft of PlannerTest, 400 × 100 mm and 1300 g, painted at 40 mm: at a line r mm higher she displaces 1600 + 40 r g, so that lead of
+     * The raft with 1300 g: at a line r mm higher she displaces 1600 + 40 r g, so that lead of
      * (300 + 40 r) ∕ (1 − 1 ∕ 11.34) g belongs under her. Nothing is to be added at r = −7.5; the zone of 72 cm³ is full at 72 · 10.34 = 744.48 g in the water, r =
      * 11.11. The line may be off by 0.5 mm. It does not matter how far apart the lines are that are tried, nor whether they add up to a round number.
      */
     @ParameterizedTest
     @ValueSource(doubles = {0.7, 2, 3.3})
     void aRaftByHand(double step) {
-        Part raft = PlanBoats.weighed(
-                "raft", Kind.CYLINDER, PlanBoats.box(0, -50, 0, 400, 50, 60), 1300, PlanBoats.at(200, 0, 25));
-        Boat boat = new Boat(
-                "raft",
-                Water.ofDensity(1),
-                Optional.of(new PaintedLine(List.of(PlanBoats.at(0, 0, 40), PlanBoats.at(400, 0, 40)))),
-                List.of(raft),
-                List.of(PlanBoats.zone("under", Zone.Use.BALLAST, PlanBoats.box(50, -10, -12, 350, 10, 0), false)),
-                Targets.NONE);
+        Boat boat = PlanBoats.raft(
+                1300,
+                PlanBoats.at(200, 0, 25),
+                List.of(PlanBoats.zone("under", Zone.Use.BALLAST, PlanBoats.box(50, -10, -12, 350, 10, 0), false)));
         List<LineRange.Place> places = LineRange.of(
                         PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS), 16, step)
                 .places();

@@ -18,20 +18,6 @@ import trimwright.boat.Zone;
 /** Lead and foam on board that is not fixed: taken out, moved, and its room used again. */
 class LooseTest {
 
-    private static Part bar(String id, Kind kind, BoxShape box, double densityGPerCm3) {
-        return new Part(
-                id,
-                kind,
-                Optional.of(box),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(densityGPerCm3),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                0);
-    }
-
     /** A boat that a plan has put right; her pieces are parts of hers now. */
     private static Boat trimmed() {
         BallastPlan plan =
@@ -105,7 +91,7 @@ class LooseTest {
     void theRoomOfWhatIsTakenOutIsUsedAgain() {
         Boat plain = PlanBoats.submarine(88, 1250, 0);
         List<Part> parts = new ArrayList<>(plain.parts());
-        Part alloy = bar("alloy", Kind.BALLAST, PlanBoats.box(60, -9, 2, 740, 9, 11), 1.8);
+        Part alloy = PlanBoats.solid("alloy", Kind.BALLAST, PlanBoats.box(60, -9, 2, 740, 9, 11), 1.8);
         parts.add(alloy);
         Boat boat = plain.withParts(parts);
         assertFalse(Planner.plan(PlanRequest.of(boat, PlanBoats.WANTED, Goal.LEAST_MASS))
@@ -124,13 +110,13 @@ class LooseTest {
     void howFarAPartSlides() {
         Boat plain = PlanBoats.submarine(88, 1250, 0);
         List<Part> parts = new ArrayList<>(plain.parts());
-        Part lead = bar("lead", Kind.BALLAST, PlanBoats.box(100, -5, 2, 200, 5, 8), 11.34)
+        Part lead = PlanBoats.solid("lead", Kind.BALLAST, PlanBoats.box(100, -5, 2, 200, 5, 8), 11.34)
                 .loose();
         parts.add(lead);
         SlideRoom free = SlideRoom.of(plain.withParts(parts).pieces(), lead);
         assertEquals(100 - 1.5, free.asternMm(), 1);
         assertEquals(798.5 - 200, free.aheadMm(), 1);
-        parts.add(bar("stop", Kind.BALLAST, PlanBoats.box(260, -1, 2, 270, 1, 8), 11.34));
+        parts.add(PlanBoats.solid("stop", Kind.BALLAST, PlanBoats.box(260, -1, 2, 270, 1, 8), 11.34));
         assertEquals(60, SlideRoom.of(plain.withParts(parts).pieces(), lead).aheadMm(), 1);
     }
 

@@ -112,6 +112,45 @@ final class PlanBoats {
                 Targets.NONE);
     }
 
+    /**
+     * A raft that can be followed by hand: a watertight box 400 × 100 × 60 mm in water of 1 g/cm³, painted at 40 mm, where she displaces 1600 g. G of the
+     * raft alone is given; her tanks, if she has any, are parts inside {@code raft}.
+     */
+    static Boat raft(double massG, Vector3D centre, List<Zone> zones, Part... others) {
+        List<Part> parts = new ArrayList<>();
+        parts.add(weighed("raft", Kind.CYLINDER, box(0, -50, 0, 400, 50, 60), massG, centre));
+        parts.addAll(List.of(others));
+        return new Boat(
+                "raft",
+                Water.ofDensity(1),
+                Optional.of(new PaintedLine(List.of(at(0, 0, 40), at(400, 0, 40)))),
+                parts,
+                zones,
+                Targets.NONE);
+    }
+
+    /** A raft that dives: with a tank in the middle, as long as said and 80 × 25 mm across, 20 mm above the bottom. At 385 mm 30 g are left to her. */
+    static Boat divingRaft(double massG, Vector3D centre, double tankMm, List<Zone> zones, Part... others) {
+        List<Part> all = new ArrayList<>(List.of(others));
+        all.add(tank("tank", "raft", box(200 - tankMm / 2, -40, 7.5, 200 + tankMm / 2, 40, 32.5)));
+        return raft(massG, centre, zones, all.toArray(Part[]::new));
+    }
+
+    /** A piece of lead or foam of a density, as a boat file gives it. */
+    static Part solid(String id, Kind kind, Shape shape, double densityGPerCm3) {
+        return new Part(
+                id,
+                kind,
+                Optional.of(shape),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(densityGPerCm3),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                0);
+    }
+
     static final Wanted WANTED = new Wanted(6, 4, new Targets.Band(20, 40), 0.5, 0.3, 1.5);
 
     static PlanRequest request(Boat boat, Wanted wanted, Goal goal) {

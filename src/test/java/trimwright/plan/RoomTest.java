@@ -3,7 +3,6 @@ package trimwright.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -12,7 +11,6 @@ import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
 import trimwright.boat.Kind;
-import trimwright.boat.PaintedLine;
 import trimwright.boat.Part;
 import trimwright.boat.Targets;
 import trimwright.boat.Water;
@@ -105,43 +103,5 @@ class RoomTest {
             // Half a grid step is kept from the wall.
             assertEquals(side, volume, 0.03 * side);
         }
-    }
-
-    /** A raft of 1300 g that must weigh 1600 in the water, with a post that parts the zone under her: port and starboard together hold what the zone may, not each. */
-    @Test
-    void theLimitOfAZoneCountsBothItsSides() {
-        Part raft = PlanBoats.weighed(
-                "raft", Kind.CYLINDER, PlanBoats.box(0, -50, 0, 400, 50, 60), 1300, PlanBoats.at(200, 0, 25));
-        Part post = PlanBoats.weighed(
-                "post", Kind.CYLINDER, PlanBoats.box(40, -2, -12, 360, 2, 0), 1, PlanBoats.at(200, 0, -6));
-        List<Boolean> feasible = new ArrayList<>();
-        for (double mostG : new double[] {345, 200}) {
-            Boat boat = new Boat(
-                    "raft",
-                    Water.ofDensity(1),
-                    Optional.of(new PaintedLine(List.of(PlanBoats.at(0, 0, 40), PlanBoats.at(400, 0, 40)))),
-                    List.of(raft, post),
-                    List.of(new Zone(
-                            "under",
-                            Zone.Use.BALLAST,
-                            PlanBoats.box(50, -12, -12, 350, 12, 0),
-                            Optional.of(mostG),
-                            false)),
-                    Targets.NONE);
-            BallastPlan plan = Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
-            feasible.add(plan.feasible());
-            // The post displaces 320 · 4 · 12 = 15.36 cm³ and weighs 1 g.
-            if (plan.feasible()) {
-                assertEquals((300 + 14.36) / (1 - 1 / 11.34), plan.addedLeadG(), 1);
-                assertEquals(
-                        2,
-                        plan.pieces().stream()
-                                .map(p -> Math.signum(
-                                        p.shape().orElseThrow().bounds().centreY()))
-                                .distinct()
-                                .count());
-            }
-        }
-        assertEquals(List.of(true, false), feasible);
     }
 }

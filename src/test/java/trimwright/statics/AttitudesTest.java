@@ -141,11 +141,11 @@ class AttitudesTest {
     @Test
     void theBottomOfACubicIsWhereItsSlopeEnds() {
         for (double a : new double[] {1e-6, 0.1, 0.5, 0.93, 1 - 1e-6}) {
-            assertEquals(a, Attitudes.bottom((1 - a) * (1 - a) - a * a, -2 * a, 2 * (1 - a)), 1e-9);
+            assertEquals(a, Trough.bottom((1 - a) * (1 - a) - a * a, -2 * a, 2 * (1 - a)), 1e-9);
             double b = a * a;
-            assertEquals(a, Attitudes.bottom(1.0 / 3 - b, -b, 1 - b), 1e-9);
+            assertEquals(a, Trough.bottom(1.0 / 3 - b, -b, 1 - b), 1e-9);
             // The same seen from the other end.
-            assertEquals(1 - a, Attitudes.bottom(b - 1.0 / 3, b - 1, b), 1e-9);
+            assertEquals(1 - a, Trough.bottom(b - 1.0 / 3, b - 1, b), 1e-9);
         }
     }
 }

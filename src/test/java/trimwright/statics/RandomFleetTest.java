@@ -67,10 +67,10 @@ class RandomFleetTest {
 
     /**
      * Boats with a rest in a trough so narrow that it lies between the directions looked at: upside down or square to others (the first five), or
-     * on the bottom of a trough between two directions.
+     * on the bottom of a trough between two directions, or in a dent of the floor of a valley (the last four).
      */
     @ParameterizedTest
-    @ValueSource(longs = {102243, 109544, 950, 98700, 101018, 40400, 102943})
+    @ValueSource(longs = {102243, 109544, 950, 98700, 101018, 40400, 102943, 90100, 301457, 305633, 319408})
     void sheRestsInNarrowTroughsToo(long seed) {
         Condition condition = Condition.of(RandomFleet.of(seed));
         List<String> faults = new ArrayList<>();

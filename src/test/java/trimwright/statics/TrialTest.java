@@ -38,13 +38,11 @@ class TrialTest {
             Trial trial = at(Vector3D.PLUS_K, height);
             double own = trial.energyAbout(BOX.middleMm(), BOX.densityGPerMm3());
             assertEquals(afloat(Vector3D.PLUS_K), own - 0.5e-3 * 40_000 * (height - 40) * (height - 40), 1e-6);
-            assertEquals(afloat(Vector3D.PLUS_K), trial.energyAfloat(BOX.middleMm(), BOX.densityGPerMm3()), 1e-6);
+            assertEquals(afloat(Vector3D.PLUS_K), trial.energyAfloat(BOX), 1e-6);
         }
         // All under: no waterplane tells anything.
         Trial under = at(Vector3D.PLUS_K, 90);
-        assertEquals(
-                under.energyAbout(BOX.middleMm(), BOX.densityGPerMm3()),
-                under.energyAfloat(BOX.middleMm(), BOX.densityGPerMm3()));
+        assertEquals(under.energyAbout(BOX.middleMm(), BOX.densityGPerMm3()), under.energyAfloat(BOX));
     }
 
     /** Slopes with the height following, from heights at which she is not carried, against differences of the energy at which she is. */
@@ -137,9 +135,7 @@ class TrialTest {
         assertEquals(carried.slopeAhead, trial.reducedSlopeAhead(), 1e-8 * scale);
         assertEquals(carried.slopePort, trial.reducedSlopePort(), 1e-8 * scale);
         assertEquals(
-                carried.energyAbout(boat.middleMm(), boat.densityGPerMm3()),
-                trial.energyAfloat(boat.middleMm(), boat.densityGPerMm3()),
-                1e-11 * scale);
+                carried.energyAbout(boat.middleMm(), boat.densityGPerMm3()), trial.energyAfloat(boat), 1e-11 * scale);
     }
 
     /** The mixed curvature is what the one between the two directions has more than their mean. */

@@ -38,7 +38,7 @@ class TrustStepTest {
         }
 
         TrustStep step(double radius) {
-            return TrustStep.of(gx, gy, hxx, hxy, hyy, radius);
+            return TrustStep.of(Principal.of(gx, gy, hxx, hxy, hyy), radius);
         }
     }
 
@@ -95,7 +95,7 @@ class TrustStepTest {
     /** On the very ridge, where the slope is nothing, the step goes all the way down to one side. */
     @Test
     void aRidgeIsLeft() {
-        TrustStep step = TrustStep.of(0, 0, 4, 0, -2, 0.1);
+        TrustStep step = TrustStep.of(Principal.of(0, 0, 4, 0, -2), 0.1);
         assertEquals(0, step.x, 1e-15);
         assertEquals(0.1, Math.abs(step.y), 1e-15);
         assertEquals(0.01, step.fall, 1e-15);
@@ -125,7 +125,7 @@ class TrustStepTest {
         double hxx = 50 * s * s + 0.1 * c * c;
         double hyy = 50 * c * c + 0.1 * s * s;
         double hxy = (0.1 - 50) * s * c;
-        TrustStep step = TrustStep.across(7 * c + 2 * s, 7 * s - 2 * c, hxx, hxy, hyy, 0.3);
+        TrustStep step = TrustStep.across(Principal.of(7 * c + 2 * s, 7 * s - 2 * c, hxx, hxy, hyy), 0.3);
         // Slope across −2, so 0.04 along (−s, c).
         assertEquals(-0.04 * s, step.x, 1e-12);
         assertEquals(0.04 * c, step.y, 1e-12);
