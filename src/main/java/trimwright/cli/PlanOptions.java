@@ -59,8 +59,8 @@ final class PlanOptions {
                 String.class,
                 "Buoyancy left with the tanks full, in g, as in 20..40.");
         offLine = command.number(13, "--off-line", "MM", "How far bow and stern may lie off the painted line, in mm.");
-        list = command.number(14, "--list", "DEG", "How far she may list, in degrees.");
-        divedTrim = command.number(15, "--dived-trim", "DEG", "How far she may trim dived, in degrees.");
+        list = command.number(14, "--list", "DEG", "How far she may list surfaced, in degrees.");
+        divedTrim = command.number(15, "--dived-trim", "DEG", "How far she may trim, and list, dived, in degrees.");
         goal = command.option(
                 20,
                 "--for",

@@ -220,10 +220,10 @@ final class PlanModel {
         return switch (aim) {
             case LINE -> w.offLineMm();
             case TRIM -> trimToleranceDeg();
-            case LIST, DIVED_LIST -> w.listDeg();
+            case LIST -> w.listDeg();
             case RESIDUAL ->
                 Math.max(1, 0.5 * (w.residualG().greatest() - w.residualG().least()));
-            case DIVED_TRIM -> w.divedTrimDeg();
+            case DIVED_TRIM, DIVED_LIST -> w.divedTrimDeg();
             case BG -> Math.max(1, w.bgMm() * 0.25);
             default -> Math.max(1, w.gmMm() * 0.25);
         };
@@ -281,7 +281,17 @@ final class PlanModel {
                 correction(Aim.DIVED_TRIM),
                 hold.divedShare * w.divedTrimDeg());
         rows.band(
-                Aim.DIVED_LIST, effects::divedList, softest, correction(Aim.DIVED_LIST), hold.divedShare * w.listDeg());
+                Aim.DIVED_LIST,
+                effects::divedList,
+                softest,
+                correction(Aim.DIVED_LIST),
+                hold.divedShare * divedListDeg(hold));
+    }
+
+    /** As upright dived as surfaced, unless only all that is allowed will do. */
+    private double divedListDeg(Hold hold) {
+        Wanted w = basis.wanted;
+        return hold == Hold.WIDE ? w.divedTrimDeg() : Math.min(w.listDeg(), w.divedTrimDeg());
     }
 
     /** Writes rows: what the unknowns add, plus what the boat has, compared with a bound; slack in the unit of the aim. */

@@ -15,8 +15,8 @@ import trimwright.statics.ResidualWanted;
  * @param gmMm least transverse GM surfaced
  * @param residualG band of buoyancy left dived; without meaning for a boat without tanks
  * @param offLineMm how far bow and stern may lie off the painted line
- * @param listDeg how far she may list
- * @param divedTrimDeg how far she may trim dived
+ * @param listDeg how far she may list surfaced
+ * @param divedTrimDeg how far she may trim, and list, dived
  */
 public record Wanted(
         double bgMm, double gmMm, Targets.Band residualG, double offLineMm, double listDeg, double divedTrimDeg) {
@@ -29,7 +29,7 @@ public record Wanted(
 
     /**
      * Fills what the builder left open with values of our own: BG and GM 5 mm, residual 0.5…1.5 % of her weight, 1 mm off the line, 0.5° of
-     * list, 2° of trim dived (common practice, no source).
+     * list, 2° of trim and list dived (common practice, no source).
      *
      * @param massG what she weighs about, for the residual
      */
@@ -63,9 +63,9 @@ public record Wanted(
         return switch (aim) {
             case LINE -> new Wanted(bgMm, gmMm, residualG, offLineMm + more, listDeg, divedTrimDeg);
             case TRIM -> eased(Aim.LINE, Math.tan(Math.toRadians(more)) * lengthMm / 2, lengthMm);
-            case LIST, DIVED_LIST -> new Wanted(bgMm, gmMm, residualG, offLineMm, listDeg + more, divedTrimDeg);
+            case LIST -> new Wanted(bgMm, gmMm, residualG, offLineMm, listDeg + more, divedTrimDeg);
             case RESIDUAL -> new Wanted(bgMm, gmMm, band, offLineMm, listDeg, divedTrimDeg);
-            case DIVED_TRIM -> new Wanted(bgMm, gmMm, residualG, offLineMm, listDeg, divedTrimDeg + more);
+            case DIVED_TRIM, DIVED_LIST -> new Wanted(bgMm, gmMm, residualG, offLineMm, listDeg, divedTrimDeg + more);
             case BG -> withStability(Math.max(0, bgMm - more), gmMm);
             default -> withStability(bgMm, Math.max(0, gmMm - more));
         };

@@ -160,7 +160,7 @@ class VerdictTest {
                 new Wanted(6, 4, w.residualG(), 0.5 + 200 * Math.tan(Math.toRadians(1)), 0.3, 1.5),
                 w.eased(Aim.TRIM, -1, 400));
         assertEquals(new Wanted(6, 4, w.residualG(), 0.5, 0.55, 1.5), w.eased(Aim.LIST, -0.25, 400));
-        assertEquals(new Wanted(6, 4, w.residualG(), 0.5, 0.55, 1.5), w.eased(Aim.DIVED_LIST, 0.25, 400));
+        assertEquals(new Wanted(6, 4, w.residualG(), 0.5, 0.3, 1.75), w.eased(Aim.DIVED_LIST, 0.25, 400));
         assertEquals(new Wanted(6, 4, new Targets.Band(20, 43), 0.5, 0.3, 1.5), w.eased(Aim.RESIDUAL, 3, 400));
         assertEquals(new Wanted(6, 4, new Targets.Band(17, 40), 0.5, 0.3, 1.5), w.eased(Aim.RESIDUAL, -3, 400));
         assertEquals(new Wanted(6, 4, w.residualG(), 0.5, 0.3, 2), w.eased(Aim.DIVED_TRIM, -0.5, 400));
