@@ -2,8 +2,11 @@ package trimwright.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import trimwright.boat.Boat;
+import trimwright.file.BoatAhead;
+import trimwright.file.BoatFile;
 import trimwright.file.LoadedBoat;
 
 /** A command about one boat, in her own water and with her own fills or in others. */
@@ -11,14 +14,14 @@ abstract class BoatCommand extends AnsweringCommand {
 
     private final PositionalParamSpec file = file("BOAT", "The boat file, as in heron.boat.json.");
     private final WaterAndFills waterAndFills = new WaterAndFills(this);
-    private BoatAhead ahead = BoatAhead.NONE;
+    private Optional<BoatAhead> ahead = Optional.empty();
 
     BoatCommand(String name, String description, String... footer) {
         super(name, description, footer);
     }
 
     /** Says what may have been read before the command line was understood. */
-    void useAhead(BoatAhead boat) {
+    void useAhead(Optional<BoatAhead> boat) {
         ahead = boat;
     }
 
@@ -28,7 +31,8 @@ abstract class BoatCommand extends AnsweringCommand {
      * @throws trimwright.finding.UnusableInputException with every error in the file
      */
     LoadedBoat load() {
-        return ahead.read(file.<Path>getValue());
+        Path path = file.getValue();
+        return ahead.filter(boat -> boat.isOf(path)).map(BoatAhead::call).orElseGet(() -> BoatFile.read(path));
     }
 
     /** The fills of the command line, as they were typed. */

@@ -1,11 +1,13 @@
 package trimwright.cli;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
+import trimwright.file.BoatAhead;
 
 /** The program as a whole: its commands, and the window without one. A new command is one class, and a name and a line here. */
 final class Trimwright implements Callable<Integer> {
@@ -22,7 +24,7 @@ final class Trimwright implements Callable<Integer> {
     private static final List<String> NAMES = List.of(
             "inspect", "float", "waterlines", "dive", "righting", "ballast", "seat", "pool", "sheet", VIEW, COMPLETION);
 
-    private Trimwright(WindowDoor door, List<String> names, BoatAhead ahead) {
+    private Trimwright(WindowDoor door, List<String> names, Optional<BoatAhead> ahead) {
         AbstractCommand.addHelp(spec);
         spec.version("Trimwright " + version())
                 .addOption(OptionSpec.builder("--version")
@@ -82,18 +84,23 @@ final class Trimwright implements Callable<Integer> {
 
     /** The same with another way to the window. */
     static CommandLine commandLine(WindowDoor door) {
-        return commandLine(door, NAMES, BoatAhead.NONE);
+        return commandLine(door, NAMES, Optional.empty());
     }
 
     /** As much of the tree as these arguments ask for: a command that is named needs no other, and the start of the program is short. */
     static CommandLine commandLine(String... args) {
         boolean one = args.length > 0 && NAMES.contains(args[0]) && !NEED_OTHERS.contains(args[0]);
-        // The window and "inspect" read a boat in ways of their own, and would have her twice.
-        BoatAhead ahead = one && !args[0].equals("inspect") ? BoatAhead.of(args) : BoatAhead.NONE;
-        return commandLine(WindowDoor::reflective, one ? List.of(args[0]) : NAMES, ahead);
+        return commandLine(
+                WindowDoor::reflective, one ? List.of(args[0]) : NAMES, one ? ahead(args) : Optional.empty());
     }
 
-    private static CommandLine commandLine(WindowDoor door, List<String> names, BoatAhead ahead) {
+    /** The boat that the word behind the command names; "inspect" reads her in a way of its own, and would have her twice. */
+    private static Optional<BoatAhead> ahead(String... args) {
+        boolean named = args.length > 1 && args[1].endsWith(".boat.json") && !args[0].equals("inspect");
+        return named ? Optional.of(BoatAhead.of(args[1])) : Optional.empty();
+    }
+
+    private static CommandLine commandLine(WindowDoor door, List<String> names, Optional<BoatAhead> ahead) {
         return new CommandLine(new Trimwright(door, names, ahead).spec)
                 // A word that begins with @ is a name like any other.
                 .setExpandAtFiles(false)

@@ -3,6 +3,7 @@ package trimwright.desktop;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.logging.Level;
@@ -13,7 +14,10 @@ import javafx.stage.Stage;
 import trimwright.desktop.model.Desk;
 import trimwright.desktop.model.Recovery;
 import trimwright.desktop.model.Settings;
+import trimwright.file.BoatAhead;
 import trimwright.file.OwnFolder;
+import trimwright.statics.Condition;
+import trimwright.statics.Flotation;
 
 /** The window as the toolkit starts it. */
 public final class WindowApplication extends Application {
@@ -21,7 +25,7 @@ public final class WindowApplication extends Application {
     private static final Logger LOG = Logger.getLogger(WindowApplication.class.getName());
     private static Path file;
     private static boolean isSample;
-    private static Optional<Ahead> ahead = Optional.empty();
+    private static Optional<BoatAhead> ahead = Optional.empty();
 
     private final ExecutorService workers = Executors.newCachedThreadPool(work -> {
         Thread thread = new Thread(work, "trimwright-work");
@@ -40,7 +44,11 @@ public final class WindowApplication extends Application {
     /** Says what the next window opens. */
     static void opening(Path toOpen, boolean sample) {
         file = toOpen;
-        ahead = Files.isBoat(toOpen) ? Optional.of(Ahead.read(toOpen)) : Optional.empty();
+        ahead = Files.isBoat(toOpen) ? Optional.of(BoatAhead.of(toOpen.toString())) : Optional.empty();
+        // What her answer rests on is kept with her shapes. A failure is not told here: the window works it out itself,
+        // and meets it again.
+        ahead.ifPresent(boat -> CompletableFuture.runAsync(
+                () -> Flotation.settling(Condition.of(boat.call().boat()))));
         isSample = sample;
     }
 
