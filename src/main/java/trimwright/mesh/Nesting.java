@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * Which closed shells lie inside which, told by points on them: two shells that do not cross are either wholly inside or
  * wholly outside each other. Shells that are partly inside each other although no two of their triangles cross (walls that lie
- * in one plane) are found where one of the points happens to be inside.
+ * in one plane) are found where one of the points happens to be inside, and those that lie on each other all over as well.
  */
 final class Nesting {
 
@@ -19,7 +19,7 @@ final class Nesting {
     private final int[] depth;
     private final List<Overlap> overlaps = new ArrayList<>();
 
-    /** Two shells, the lower number first, and a point of one that lies in the other. */
+    /** Two shells, the lower number first, and a point of one that lies in the other, or on it where none does. */
     record Overlap(int shell, int other, double x, double y, double z) {}
 
     /**
@@ -45,7 +45,7 @@ final class Nesting {
         return depth[shell];
     }
 
-    /** Pairs of shells of which one has points inside and points outside the other. */
+    /** Pairs of shells of which one has points inside and points outside the other, or lies on it all over. */
     List<Overlap> overlaps() {
         return overlaps;
     }
@@ -66,7 +66,8 @@ final class Nesting {
         private final int[] inside = new int[shells.count() + 1];
 
         private final int[] on = new int[shells.count() + 1];
-        private final double[] insidePoint = new double[3 * (shells.count() + 1)];
+        /** A point of it that lies in the other, or else on it. */
+        private final double[] shared = new double[3 * (shells.count() + 1)];
         private final IntList around = new IntList(16);
         private final double[] box = new double[6];
         private int shellAtHand;
@@ -167,15 +168,19 @@ final class Nesting {
             for (int i = 0; i < met.size(); i++) {
                 int other = met.get(i);
                 if (touching[other] || winding[other] != 0) {
-                    if (inside[other] == 0 && on[other] == 0) {
+                    boolean isFirst = inside[other] == 0 && on[other] == 0;
+                    if (isFirst) {
                         around.add(other);
+                    }
+                    if (isFirst || (inside[other] == 0 && !touching[other])) {
+                        shared[3 * other] = x;
+                        shared[3 * other + 1] = y;
+                        shared[3 * other + 2] = z;
                     }
                     if (touching[other]) {
                         on[other]++;
-                    } else if (inside[other]++ == 0) {
-                        insidePoint[3 * other] = x;
-                        insidePoint[3 * other + 1] = y;
-                        insidePoint[3 * other + 2] = z;
+                    } else {
+                        inside[other]++;
                     }
                 }
                 winding[other] = 0;
@@ -219,13 +224,14 @@ final class Nesting {
                     if (best == 0 || Math.abs(shells.volume(other)) < Math.abs(shells.volume(best))) {
                         parent[shellAtHand] = other;
                     }
-                } else if (inside[other] > 0) {
+                } else if (inside[other] > 0 || (on[other] == points && other < shellAtHand)) {
+                    // Of two shells that lie on each other all over, each encloses what the other does.
                     overlaps.add(new Overlap(
                             Math.min(shellAtHand, other),
                             Math.max(shellAtHand, other),
-                            insidePoint[3 * other],
-                            insidePoint[3 * other + 1],
-                            insidePoint[3 * other + 2]));
+                            shared[3 * other],
+                            shared[3 * other + 1],
+                            shared[3 * other + 2]));
                 }
                 inside[other] = 0;
                 on[other] = 0;

@@ -1,6 +1,7 @@
 package trimwright.mesh;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -148,12 +149,13 @@ class NestingTest {
         for (TriangleMesh one : List.of(sorted, reversed(sorted))) {
             for (int tenth = -5; tenth < 5; tenth++) {
                 TriangleMesh box = Solids.box(-200, -200, 100 * tenth, 200, 200, 100 * tenth + 100);
+                TriangleMesh aside = Solids.box(-3000, -200, -200, -2000, 800, 800);
                 List<Nesting.Overlap> overlaps =
-                        nesting(Shapes.together(box, one)).overlaps();
+                        nesting(Shapes.together(aside, box, one)).overlaps();
                 assertEquals(1, overlaps.size(), "tenth " + tenth);
                 Nesting.Overlap overlap = overlaps.get(0);
-                assertEquals(1, overlap.shell());
-                assertEquals(2, overlap.other());
+                assertEquals(2, overlap.shell());
+                assertEquals(3, overlap.other());
                 assertTrue(overlap.z() >= 100 * tenth && overlap.z() <= 100 * tenth + 100);
                 assertTrue(Math.hypot(overlap.x(), overlap.y()) <= 1);
             }
@@ -190,6 +192,25 @@ class NestingTest {
         assertEquals(1, found.depth(2));
         assertEquals(0, found.depth(1));
         assertEquals(List.of(), found.overlaps());
+    }
+
+    /** The same body twice, apart by less than a file of single precision can tell: nothing crosses, no point is inside, and it would count twice. */
+    @Test
+    void aBodyThatLiesOnAnother() {
+        TriangleMesh ball = Shapes.ball(0, 0, 0, 100, 10, 14);
+        double hair = 0.4 * SoundnessCheck.tolerance(ball.bounds());
+        TriangleMesh twice = Shapes.together(Solids.box(300, 0, 0, 800, 400, 400), ball, Shapes.moved(ball, hair, hair, hair));
+        for (TriangleMesh mesh : List.of(twice, twice.flipped())) {
+            Soundness soundness = Soundness.of(mesh);
+            Finding overlap = first(soundness, Code.MESH_SHELLS_OVERLAP);
+            assertEquals(2, overlap.values().get("shell"));
+            assertEquals(3, overlap.values().get("other"));
+            assertEquals(1, overlap.values().get("total"));
+            Place.AtPoint place = (Place.AtPoint) overlap.place();
+            double r = Math.sqrt(place.xMm() * place.xMm() + place.yMm() * place.yMm() + place.zMm() * place.zMm());
+            assertTrue(r > 95 && r < 100.001, "a point of it, " + r + " from its middle");
+            assertFalse(soundness.sound());
+        }
     }
 
     /** Twelve hollows in a block, eleven blocks that are inside out beside it, and twelve pairs of blocks through each other: ten of each are listed, all counted. */
