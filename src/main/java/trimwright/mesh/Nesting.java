@@ -68,6 +68,7 @@ final class Nesting {
         private final int[] on = new int[shells.count() + 1];
         /** A point of it that lies in the other, or else on it. */
         private final double[] shared = new double[3 * (shells.count() + 1)];
+
         private final IntList around = new IntList(16);
         private final double[] box = new double[6];
         private int shellAtHand;

@@ -199,7 +199,8 @@ class NestingTest {
     void aBodyThatLiesOnAnother() {
         TriangleMesh ball = Shapes.ball(0, 0, 0, 100, 10, 14);
         double hair = 0.4 * SoundnessCheck.tolerance(ball.bounds());
-        TriangleMesh twice = Shapes.together(Solids.box(300, 0, 0, 800, 400, 400), ball, Shapes.moved(ball, hair, hair, hair));
+        TriangleMesh twice =
+                Shapes.together(Solids.box(300, 0, 0, 800, 400, 400), ball, Shapes.moved(ball, hair, hair, hair));
         for (TriangleMesh mesh : List.of(twice, twice.flipped())) {
             Soundness soundness = Soundness.of(mesh);
             Finding overlap = first(soundness, Code.MESH_SHELLS_OVERLAP);
