@@ -1,6 +1,7 @@
 package trimwright.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.Boat;
@@ -20,8 +21,11 @@ final class HullClearance {
 
     private final List<Hull> hulls = new ArrayList<>();
     private final Column column = new Column();
-    /** Per hull, the point found last: the next one is seldom far from it. */
+    /** Per hull, the point found last over the same length: the next one is seldom far from it. */
     private final Vector3D[] last;
+
+    private double lastFrom;
+    private double lastTo;
 
     private record Hull(String part, MeshTree tree, double shellMm, boolean enclosesMaterial) {}
 
@@ -52,6 +56,11 @@ final class HullClearance {
      * @param round whether its ends are half balls
      */
     Nearest nearest(double from, double to, double y, double z, boolean round, double radius) {
+        if (from != lastFrom || to != lastTo) {
+            Arrays.fill(last, null);
+            lastFrom = from;
+            lastTo = to;
+        }
         Nearest best = new Nearest(Double.POSITIVE_INFINITY, new Vector3D(from, y, z), "");
         for (int i = 0; i < hulls.size(); i++) {
             Hull hull = hulls.get(i);

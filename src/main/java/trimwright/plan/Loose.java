@@ -140,9 +140,10 @@ record Loose(Part part, Influence whole, double massG, double aheadMm, double as
 
         /** With the share rounded to what can be weighed or cut, and what would be a stub taken out too. */
         Changed sized() {
-            double unit = loose.part.kind() == Kind.BALLAST
-                    ? LEAD_STEP_G * (loose.part.mirror() ? 2 : 1) / loose.massG
-                    : LENGTH_STEP_MM / lengthMm(loose.part);
+            double unit =
+                    loose.part.kind() == Kind.BALLAST || loose.part.shape().isEmpty()
+                            ? LEAD_STEP_G * (loose.part.mirror() ? 2 : 1) / loose.massG
+                            : LENGTH_STEP_MM / lengthMm(loose.part.shape().get());
             double rounded = Math.min(1, Math.rint(share / unit) * unit);
             return new Changed(loose, rounded > 1 - STUB ? 1 : rounded, rounded > 1 - STUB ? 0 : movedMm);
         }
@@ -188,11 +189,8 @@ record Loose(Part part, Influence whole, double massG, double aheadMm, double as
                 || (shape.get() instanceof BarShape bar && bar.ends() == BarShape.Ends.FLAT);
     }
 
-    private static double lengthMm(Part part) {
-        Shape shape = part.shape().orElse(null);
-        return shape instanceof BarShape bar
-                ? bar.lengthMm()
-                : shape instanceof BoxShape box ? box.bounds().sizeX() : Double.POSITIVE_INFINITY;
+    private static double lengthMm(Shape shape) {
+        return shape instanceof BarShape bar ? bar.lengthMm() : shape.bounds().sizeX();
     }
 
     private static Shape shortened(Shape shape, double share, Vector3D way) {

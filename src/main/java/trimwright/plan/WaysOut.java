@@ -168,10 +168,22 @@ final class WaysOut {
         found.add(new WayOut(kind, subject, amount, 0, outline.addedG(), Math.abs(amount) / easy));
     }
 
+    /** Lines farther and farther up and down, and the one that would take up what she is off hers: what can be reached may lie between the others. */
     private void line() {
+        CellProgramme.Outline off = programme.elastic(EnumSet.of(Aim.LINE));
+        double offMm = off.misses().stream().mapToDouble(Miss::amount).sum();
+        double takenUpMm = offMm + Math.copySign(tolerance(Aim.LINE), offMm);
         for (int way : new int[] {1, -1}) {
-            double missed = 0;
+            List<Double> tried = new ArrayList<>();
             for (double mm = 1; mm <= LINE_MOST_MM; mm *= 2) {
+                tried.add(mm);
+            }
+            if (offMm * way > 0 && takenUpMm * way < LINE_MOST_MM) {
+                tried.add(takenUpMm * way);
+            }
+            tried.sort(null);
+            double missed = 0;
+            for (double mm : tried) {
                 WayOut reached = reaches(way * mm);
                 if (reached != null) {
                     found.add(nearest(reached, way * missed));
