@@ -232,6 +232,16 @@ class NestingTest {
         assertListed(soundness, Code.MESH_CAVITY, 12);
         assertListed(soundness, Code.MESH_INSIDE_OUT, 11);
         assertListed(soundness, Code.MESH_SHELLS_OVERLAP, 12);
+        for (Finding finding : soundness.findings()) {
+            if (finding.code() == Code.MESH_SHELLS_OVERLAP) {
+                Bounds one =
+                        soundness.numbering().bounds((Integer) finding.values().get("shell"));
+                Bounds other =
+                        soundness.numbering().bounds((Integer) finding.values().get("other"));
+                assertTrue(one.intersection(other).shortestSide() > 0);
+                assertTrue((Long) finding.values().get("crossings") > 0);
+            }
+        }
         Finding hollow = first(soundness, Code.MESH_CAVITY);
         assertEquals(80 * 80 * 80.0, (Double) hollow.values().get("volumeMm3"), 1e-6);
         assertEquals(1, hollow.values().get("inside"));

@@ -2,7 +2,9 @@ package trimwright.mesh;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -127,6 +129,22 @@ class WallCheckTest {
         }
     }
 
+    /** A wall of eight thicknesses, each told by two rays: the ninth of the sixteen is the fifth of them. */
+    @Test
+    void ofManyThicknessesTheMiddleOne() {
+        TriangleMesh inner = Shapes.moved(faces(89, 8), 3, -2, 0.5);
+        List<Double> walls = new ArrayList<>();
+        for (int face = 0; face < 8; face++) {
+            double along = ((face & 1) == 0 ? 3 : -3) + ((face & 2) == 0 ? -2 : 2) + ((face & 4) == 0 ? 0.5 : -0.5);
+            walls.add((11 - along) / Math.sqrt(3));
+        }
+        Collections.sort(walls);
+        Finding finding =
+                check(Shapes.together(faces(100, 0), inner), MeshUse.SKIN).get(0);
+        assertEquals(16, finding.values().get("raysOnWall"));
+        assertEquals(walls.get(4), (Double) finding.values().get("wallMm"), 1e-9);
+    }
+
     /** A model open everywhere is a wall when six rays of ten say so: with five of the eight faces doubled 10 of 13, with three 6 of 11. */
     @Test
     void mostRaysMustMeetAWall() {
@@ -169,7 +187,17 @@ class WallCheckTest {
     @Test
     void aSkinMustLookInByMoreThanHalf() {
         assertEquals(List.of(), check(faces(100, 6), MeshUse.SKIN));
-        TriangleMesh aside = Shapes.moved(faces(100, 7), 300, -200, 1000);
+        // A shear leaves all shares of volume as they are.
+        TriangleMesh sheared = faces(100, 7);
+        double[] xyz = sheared.xyz();
+        for (int i = 0; i < xyz.length; i += 3) {
+            double x = xyz[i] + 0.4 * xyz[i + 1] - 0.3 * xyz[i + 2];
+            double y = xyz[i + 1] + 0.2 * xyz[i] + 0.1 * xyz[i + 2];
+            xyz[i + 2] += 0.5 * xyz[i + 1] - 0.2 * xyz[i];
+            xyz[i] = x;
+            xyz[i + 1] = y;
+        }
+        TriangleMesh aside = Shapes.moved(sheared, 300, -200, 1000);
         Finding finding = check(aside, MeshUse.SKIN).get(0);
         assertEquals(Code.MESH_SKIN_LOOKS_INSIDE_OUT, finding.code());
         assertEquals(87.5, (Double) finding.values().get("inwardPercent"), 1e-9);

@@ -178,7 +178,9 @@ class DisagreementsTest {
 
     @Test
     void whatIsRightIsLeftInPeace() {
-        assertEquals(List.of(), findings(right()));
+        PoolEstimate estimate = PoolEstimate.of(BOAT, new PoolTest("test", "", right()));
+        assertEquals(List.of(), estimate.findings());
+        assertFalse(estimate.isDoubtful() || estimate.isContradictory());
     }
 
     /** How a number may be wrong, which it is, and what it was. */
@@ -243,6 +245,25 @@ class DisagreementsTest {
                 .map(f -> f.values().get("meant"))
                 .toList();
         assertTrue(meant.contains(wrong.how), found::toString);
+    }
+
+    /**
+     * Ounces for grams, and δ g beside it: within 2.5 deviations of what the other weighing says it was meant so. That one leaves V σ² ∕ (V + σ²) of the
+     * variance V of her weight (textbook Bayes), V = 6 + 2 (0.02 · 43.2)² g², and its own error of 1 g comes on top.
+     */
+    @Test
+    void howNearItMustComeIfItWasMeantOtherwise() {
+        double v = 6 + 2 * Math.pow(0.02 * 43.2, 2);
+        double limit = 2.5 * Math.sqrt(1 + v / (v + 1));
+        List<Reading> weighings =
+                right().stream().filter(r -> r.id().startsWith("dived")).toList();
+        double truth = sighting(weighings, "dived", 0).value();
+        for (double share : new double[] {-1.02, -0.98, 0.98, 1.02}) {
+            List<Finding> found = findings(with(weighings, "dived", 0, (truth + share * limit) / 28.349523125));
+            boolean meant = found.stream()
+                    .anyMatch(f -> f.code() == Code.POOL_MIXED_UP && f.values().get("meant") == MixUp.IN_OUNCES);
+            assertEquals(Math.abs(share) < 1, meant, share + " of " + limit + ": " + found);
+        }
     }
 
     /** A number that is simply wrong was not meant otherwise. Of a straight reading it is off by √(1 − h) of its errors, h what the others leave of it. */

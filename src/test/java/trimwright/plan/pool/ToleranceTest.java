@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import trimwright.boat.Boat;
@@ -67,6 +68,49 @@ class ToleranceTest {
                 inHand.acrossGmm(),
                 inHand.adjustableG() * inHand.reachAcrossMm().orElseThrow(),
                 1e-9);
+    }
+
+    /**
+     * On her line G lies 80 mm · 180 g ahead of B by the battery alone, and scatters by every mass times its arm and by every place times its mass; across by the
+     * lift of foam as well. What 19 of 20 boats need at most of either is found on the normal distribution, both tails (Commons Math).
+     */
+    @Test
+    void momentsInHandInClosedForm() {
+        Tolerance.InHand inHand =
+                Tolerance.of(PoolBoats.boat(), 1000, 5).inHand().orElseThrow();
+        double places = 1000.0 * 1000 + 40 * 40 + 726 * 726 + 8 * 8 * 2 + 180 * 180;
+        double along = Math.sqrt(places + 80 * 80);
+        double across = Math.sqrt(places + 2 * 53 * 53 * (1 + Math.pow(0.02 * 43.2, 2)));
+        // 1000 draws find the 95th of a hundred within 4 √(0.95 · 0.05 ∕ 1000) ∕ density, which is 0.10 ∕ σ there.
+        assertEquals(most(14_400, along), inHand.alongGmm(), 0.27 * along);
+        assertEquals(most(0, across), inHand.acrossGmm(), 0.27 * across);
+    }
+
+    private static double most(double mean, double error) {
+        NormalDistribution normal = new NormalDistribution();
+        double low = 0;
+        double high = Math.abs(mean) + 5 * error;
+        while (high - low > 1e-9 * error) {
+            double q = 0.5 * (low + high);
+            double within = normal.cumulativeProbability((q - mean) / error)
+                    - normal.cumulativeProbability((-q - mean) / error);
+            low = within < 0.95 ? q : low;
+            high = within < 0.95 ? high : q;
+        }
+        return low;
+    }
+
+    /** As heavy as what she displaces, 3198.4 g with nothing in her tank: every other boat sinks, and the figures are those of the others. */
+    @Test
+    void everyOtherBoatSinks() {
+        Boat boat = PoolBoats.boat();
+        List<Part> parts = boat.parts().stream()
+                .map(p -> p.id().equals("lead")
+                        ? p.withBody(p.shape(), Optional.of(726 + 3198.4 - 1962 - 1e-6), p.givenCentreMm())
+                        : p)
+                .toList();
+        Tolerance t = Tolerance.of(boat.withParts(parts), 300, 11);
+        assertEquals(0.5, t.sinks(), 4 * 0.5 / Math.sqrt(300));
     }
 
     private static double residual() {
