@@ -154,6 +154,10 @@ class RoomSurveyTest {
         double[] across = Room.heightsOver(
                 WaterPlane.of(PlanBoats.at(0, -1, 4).normalize(), 10 * 4 / Math.sqrt(17)),
                 new Bounds(0, -8, 0, 96, 12, 36));
+        double[] other = Room.heightsOver(
+                WaterPlane.of(PlanBoats.at(1, 1, 4).normalize(), 40 / Math.sqrt(18)), new Bounds(0, -8, 0, 16, 12, 36));
+        assertEquals(10 - 3 - 4, other[0], 1e-9);
+        assertEquals(10 + 2, other[1], 1e-9);
         assertEquals(8, across[0], 1e-9);
         assertEquals(13, across[1], 1e-9);
     }
@@ -237,6 +241,25 @@ class RoomSurveyTest {
         assertTrue(found > 50, "cells found: " + found);
     }
 
+    /** 30.5 mm across are 31 columns, each 0.9839 mm wide; ten of them are taken, over half the slice and from 5 to 9 mm up. Layers are cut from the bottom of the zone, 10 mm up. */
+    @Test
+    void columnsThatAreNotWholeMm() {
+        double step = 30.5 / 31;
+        Room room = room(
+                PlanBoats.box(0, 2, 10, 8, 32.5, 46), 3, stands("box", -1, -1, 15, 4, 2 + 10 * step, 19));
+        assertEquals(8 * 30.5 * 36 - 4 * 10 * step * 4, room.freeMm3(), 1e-6);
+        // Ten columns differ by 4 mm from those ahead of them, and four from those beside them.
+        assertEquals(0.5 * 1 * step * (10 * 4 + 4 * 4), room.errorMm3(), 1e-6);
+        List<BoxShape> boxes = room.cells().stream().map(RoomCell::box).toList();
+        assertEquals(3, boxes.size());
+        // Beside the box, from the middle of the first free column; over and under it the layer is free.
+        double beside = 2 + 10.5 * step;
+        assertEquals(0, PlanBoats.at(0, beside, 10).distance(boxes.get(0).fromMm()), 1e-9);
+        assertEquals(0, PlanBoats.at(8, 32.5, 22).distance(boxes.get(0).toMm()), 1e-9);
+        assertEquals(PlanBoats.box(0, 2, 22, 8, 32.5, 34), boxes.get(1));
+        assertEquals(PlanBoats.box(0, 2, 34, 8, 32.5, 46), boxes.get(2));
+    }
+
     /** A step along the slice is free only as far as in all of its columns. */
     @Test
     void theWholeLengthOfASliceIsFree() {
@@ -296,6 +319,13 @@ class RoomSurveyTest {
         assertEquals(16 * 10 * 12, rooms.get(1).freeMm3(), 1e-6);
         assertEquals((16 * 40 - 8 * 20) * 4, rooms.get(2).freeMm3(), 1e-6);
         assertEquals("b", rooms.get(2).zone().id());
+        List<Zone> aside = List.of(
+                PlanBoats.zone("a", Zone.Use.FOAM, PlanBoats.box(4, 1, 0, 12, 11, 12), false),
+                PlanBoats.zone("b", Zone.Use.FOAM, PlanBoats.box(0, -20, 4, 24, 20, 8), false));
+        Room second = rooms(aside, WaterPlane.level(50)).get(1);
+        assertEquals((24 * 40 - 8 * 10) * 4, second.freeMm3(), 1e-6);
+        assertEquals((24 * 40 * 12 - 80 * 8) / (24 * 40 - 80.0), second.centroidMm().getX(), 1e-9);
+        assertEquals(-80 * 6 / (24 * 40 - 80.0), second.centroidMm().getY(), 1e-9);
     }
 
     /** Dry room of a watertight hull: lead may lie there, foam is of no use; a zone outside of her is wet, and one that reaches into her and out of her is dry only. */
