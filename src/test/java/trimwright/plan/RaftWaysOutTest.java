@@ -206,6 +206,40 @@ class RaftWaysOutTest {
                 .feasible());
     }
 
+    /**
+     * 106.7 g to port and 193.3 to starboard, in the water, are 117 and 212 g of lead and some hundredths: cast to grams they list her by some thousandths of a degree, where one is allowed. Amounts could be had,
+     * pieces not, whatever the line.
+     */
+    @Test
+    void onlyPiecesAreNotToBeHad() {
+        Zone bilge = PlanBoats.zone("bilge", Zone.Use.BALLAST, PlanBoats.box(150, 5, -20, 250, 25, 0), true);
+        Part pig = PlanBoats.solid("pig", Kind.BALLAST, PlanBoats.box(199, -1, -1, 201, 1, 0), 11.34);
+        Boat boat = PlanBoats.raft(1300, PlanBoats.at(200, 1, 25), List.of(bilge), pig);
+        Wanted exact = new Wanted(6, 4, new Targets.Band(20, 40), 0.5, 1e-3, 1.5);
+        Planner.Answer answer = answer(boat, exact, Goal.LEAST_MASS);
+        assertEquals(1, answer.plan().misses().size());
+        Miss miss = answer.plan().misses().get(0);
+        assertEquals(Aim.LIST, miss.aim());
+        assertEquals(Cause.Kind.PIECES, miss.cause().orElseThrow().kind());
+        double moment = 1300;
+        double weight = 1300 + 0.04536;
+        for (Part piece : answer.plan().pieces()) {
+            var b = piece.shape().orElseThrow().bounds();
+            double grams = 11.34e-3 * b.sizeX() * b.sizeY() * b.sizeZ();
+            assertEquals(Math.rint(grams), grams, 1e-6);
+            moment += WET_LEAD * grams * b.centreY();
+            weight += grams;
+        }
+        double gm = answer.plan().surfaced().settled().orElseThrow().gmTransverseMm();
+        assertEquals(-Math.toDegrees(Math.atan(moment / weight / gm)), Math.signum(miss.amount()) * (Math.abs(miss.amount()) + 1e-3), 1e-4);
+        WayOut eased = answer.waysOut().get(0);
+        assertEquals(WayOut.Kind.AIM_EASED, eased.kind());
+        assertEquals("list", eased.subject());
+        // Told to a tenth of a degree.
+        assertEquals(Math.copySign(0.1, miss.amount()), eased.amount(), 1e-9);
+        assertEquals(Math.abs(miss.amount()) / 0.0005, eased.effort(), 1e-6);
+    }
+
     /** A boat with a plan needs no way out. */
     @Test
     void noneWhereThereIsAPlan() {
