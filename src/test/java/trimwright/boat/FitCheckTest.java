@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.BarShape.Ends;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
@@ -209,17 +210,7 @@ class FitCheckTest {
 
     @Test
     void aCentreOfMassOutsideItsPartIsDoubted() {
-        parts.add(new Part(
-                "wtc",
-                Kind.CYLINDER,
-                Optional.of(bar(0, 200, 30, 60)),
-                Optional.empty(),
-                Optional.of(500.0),
-                Optional.empty(),
-                Optional.of(new Vector3D(100, 0, -1)),
-                Optional.empty(),
-                false,
-                0));
+        parts.add(TestParts.weighed("wtc", Kind.CYLINDER, bar(0, 200, 30, 60), 500.0, new Vector3D(100, 0, -1)));
         only(Code.CENTRE_OUTSIDE_PART, new Place.OnPart("wtc"));
     }
 

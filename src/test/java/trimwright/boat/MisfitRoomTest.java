@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.finding.Finding;
 import trimwright.mesh.Bounds;
 import trimwright.mesh.MeshImport;
@@ -94,17 +95,7 @@ class MisfitRoomTest {
 
     @Test
     void aCentreThatCannotBeIsAPoint() {
-        parts.add(new Part(
-                "bell",
-                Kind.FITTING,
-                Optional.of(box(0, 0, 0, 10, 10, 10)),
-                Optional.empty(),
-                Optional.of(5.0),
-                Optional.empty(),
-                Optional.of(new Vector3D(50, 1, 2)),
-                Optional.empty(),
-                false,
-                0));
+        parts.add(TestParts.weighed("bell", Kind.FITTING, box(0, 0, 0, 10, 10, 10), 5.0, new Vector3D(50, 1, 2)));
         MisfitRoom room = only();
         assertTrue(room.slices().isEmpty());
         assertEquals(new Vector3D(50, 1, 2), room.middleMm());

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
@@ -65,18 +66,12 @@ class BoatFileTest {
         assertEquals(Optional.of(new HullBuild.Skin(1.6)), hull.build());
         assertEquals(12, ((MeshShape) hull.shape().orElseThrow()).mesh().triangleCount());
         assertEquals(
-                new Part(
+                TestParts.weighed(
                         "wtc",
                         Kind.CYLINDER,
-                        Optional.of(new BarShape(
-                                new Vector3D(60, 0, 30), new Vector3D(220, 0, 30), 50, BarShape.Ends.ROUND)),
-                        Optional.empty(),
-                        Optional.of(350.0),
-                        Optional.empty(),
-                        Optional.of(new Vector3D(140, 0, 25)),
-                        Optional.empty(),
-                        false,
-                        0),
+                        new BarShape(new Vector3D(60, 0, 30), new Vector3D(220, 0, 30), 50, BarShape.Ends.ROUND),
+                        350.0,
+                        new Vector3D(140, 0, 25)),
                 boat.parts().get(1));
         assertEquals(0.25, boat.parts().get(2).fill());
         assertEquals(Optional.of("wtc"), boat.parts().get(2).inside());

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
@@ -35,17 +36,8 @@ class SavingTest {
     }
 
     private static Part lead(String id) {
-        return new Part(
-                id,
-                Kind.BALLAST,
-                Optional.of(new BoxShape(new Vector3D(20, -6, 0.5), new Vector3D(61.25, 6, 4))),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(11.34),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                0);
+        return TestParts.solid(
+                id, Kind.BALLAST, new BoxShape(new Vector3D(20, -6, 0.5), new Vector3D(61.25, 6, 4)), 11.34);
     }
 
     private static Code refusal(org.junit.jupiter.api.function.Executable action) {

@@ -11,6 +11,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.Kind;
 import trimwright.boat.Part;
@@ -42,8 +43,8 @@ class CausesTest {
     /** 20 cm³ of foam below the line lift 19.4 g, 10 cm³ of lead weigh 103.4 g in the water. */
     @Test
     void tooHeavyAndTooLight() {
-        Zone foam = zone("deep", Zone.Use.FOAM, PlanBoats.box(150, -10, -10, 250, 10, 0));
-        Zone lead = zone("keel", Zone.Use.BALLAST, PlanBoats.box(150, -10, -15, 250, 10, -10));
+        Zone foam = zone("deep", Zone.Use.FOAM, TestParts.box(150, -10, -10, 250, 10, 0));
+        Zone lead = zone("keel", Zone.Use.BALLAST, TestParts.box(150, -10, -15, 250, 10, -10));
         figures(
                 cause(raft(1700, MIDDLE, foam, lead)),
                 Cause.Kind.TOO_HEAVY,
@@ -67,19 +68,19 @@ class CausesTest {
     @Test
     void weightInTheWrongPlace() {
         figures(
-                cause(raft(1600, PlanBoats.at(210, 0, 25))),
+                cause(raft(1600, TestParts.at(210, 0, 25))),
                 Cause.Kind.WEIGHT_ALONG,
                 "weightMm",
                 210,
                 "carriedMm",
                 200);
-        figures(cause(raft(1600, PlanBoats.at(200, 3, 25))), Cause.Kind.WEIGHT_ACROSS, "weightMm", 3, "carriedMm", 0);
+        figures(cause(raft(1600, TestParts.at(200, 3, 25))), Cause.Kind.WEIGHT_ACROSS, "weightMm", 3, "carriedMm", 0);
     }
 
     /** Too heavy and askew: only of the weight is anything known. */
     @Test
     void whatFollows() {
-        List<Miss> misses = explained(raft(1700, PlanBoats.at(200, 3, 25)));
+        List<Miss> misses = explained(raft(1700, TestParts.at(200, 3, 25)));
         assertEquals(
                 List.of("LINE TOO_HEAVY", "LIST FOLLOWS"),
                 misses.stream()
@@ -119,19 +120,19 @@ class CausesTest {
         Cause cause = cause(raft(
                 1300,
                 MIDDLE,
-                zone("port", Zone.Use.BALLAST, PlanBoats.box(130, 10, -40, 170, 30, 0)),
-                zone("starboard", Zone.Use.BALLAST, PlanBoats.box(330, -30, -40, 370, -10, 0))));
+                zone("port", Zone.Use.BALLAST, TestParts.box(130, 10, -40, 170, 30, 0)),
+                zone("starboard", Zone.Use.BALLAST, TestParts.box(330, -30, -40, 370, -10, 0))));
         assertEquals(Cause.Kind.TOGETHER, cause.kind());
         assertEquals(Map.of(), cause.figures());
     }
 
     private static Part stands(String id, double x, double volumeCm3) {
-        return PlanBoats.weighed(
+        return TestParts.weighed(
                 id,
                 Kind.FITTING,
-                PlanBoats.box(x, -5, 60, x + 10, 5, 60 + 10 * volumeCm3),
+                TestParts.box(x, -5, 60, x + 10, 5, 60 + 10 * volumeCm3),
                 1e-9,
-                PlanBoats.at(x + 5, 0, 60));
+                TestParts.at(x + 5, 0, 60));
     }
 
     /** 800 cm³ of the raft stand above the line and what is built on her; named are the two largest that matter. */
@@ -140,7 +141,7 @@ class CausesTest {
         Cause small = cause(programme(PlanBoats.divingRaft(1600, MIDDLE, 300, List.of())));
         figures(small, Cause.Kind.TANK_TOO_SMALL, "tankCm3", 600, "aboveCm3", 800, "neededCm3", 760);
         assertEquals(List.of("raft"), small.parts());
-        Zone above = zone("above", Zone.Use.FOAM, PlanBoats.box(0, -20, 60, 10, 20, 61));
+        Zone above = zone("above", Zone.Use.FOAM, TestParts.box(0, -20, 60, 10, 20, 61));
         Cause large = cause(programme(PlanBoats.divingRaft(1600, MIDDLE, 395, List.of(above))));
         figures(large, Cause.Kind.TANK_TOO_LARGE, "tankCm3", 790, "aboveCm3", 800, "roomCm3", 0.4, "neededCm3", 780);
         Boat towers = PlanBoats.divingRaft(
@@ -179,7 +180,7 @@ class CausesTest {
         Cause along = cause(programme(Shifted.along(diver, "tank", 7)));
         figures(along, Cause.Kind.TANK_ALONG, "tankMm", 207, "aboveMm", 200);
         assertEquals(List.of("raft"), along.parts());
-        Part aside = PlanBoats.tank("tank", "raft", PlanBoats.box(7.5, -38, 7.5, 392.5, 42, 32.5));
+        Part aside = PlanBoats.tank("tank", "raft", TestParts.box(7.5, -38, 7.5, 392.5, 42, 32.5));
         figures(
                 cause(programme(PlanBoats.raft(1600, MIDDLE, List.of(), aside))),
                 Cause.Kind.TANK_ACROSS,

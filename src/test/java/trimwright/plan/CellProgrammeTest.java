@@ -15,6 +15,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
@@ -26,7 +27,7 @@ import trimwright.statics.Condition;
 class CellProgrammeTest {
 
     private static final double WET_LEAD = 1 - 1 / 11.34;
-    static final Vector3D MIDDLE = PlanBoats.at(200, 0, 25);
+    static final Vector3D MIDDLE = TestParts.at(200, 0, 25);
 
     static PlanRequest request(Boat boat) {
         return PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS);
@@ -38,7 +39,7 @@ class CellProgrammeTest {
 
     /** Room under the middle for lead that weighs as much in the water as said. */
     static Zone keel(double netG) {
-        return zone("keel", Zone.Use.BALLAST, PlanBoats.box(150, -10, -height(netG), 250, 10, 0));
+        return zone("keel", Zone.Use.BALLAST, TestParts.box(150, -10, -height(netG), 250, 10, 0));
     }
 
     private static double height(double netG) {
@@ -64,10 +65,10 @@ class CellProgrammeTest {
     @Test
     void pairsAndSingles() {
         List<RoomCell> cells = List.of(
-                cell(Zone.Use.FOAM, true, 0, PlanBoats.box(0, -16, 0, 10, -10, 10)),
-                cell(Zone.Use.BALLAST, false, 1, PlanBoats.box(0, -2, 0, 10, 2, 5)),
-                cell(Zone.Use.FOAM, false, 0, PlanBoats.box(0, 10, 0, 10, 18, 10)),
-                cell(Zone.Use.FOAM, true, 7, PlanBoats.box(0, -16, 0, 10, -10, 10)));
+                cell(Zone.Use.FOAM, true, 0, TestParts.box(0, -16, 0, 10, -10, 10)),
+                cell(Zone.Use.BALLAST, false, 1, TestParts.box(0, -2, 0, 10, 2, 5)),
+                cell(Zone.Use.FOAM, false, 0, TestParts.box(0, 10, 0, 10, 18, 10)),
+                cell(Zone.Use.FOAM, true, 7, TestParts.box(0, -16, 0, 10, -10, 10)));
         PlanRequest request = request(PlanBoats.raft(1500, MIDDLE, List.of()));
         CellChoices all = new CellChoices(cells, request, PlanBasis.of(Condition.of(request.boat()), request));
         Choice other = Choice.plain(new Unknown("other", Influence.NOTHING, 1, 1));
@@ -147,7 +148,7 @@ class CellProgrammeTest {
         assertEquals(Double.NaN, programme.beyond(Zone.Use.FOAM, 20).missingMm3());
         // 100 g too heavy, and 97 mm of foam 20 × 10 mm: 18.8 g. Foam lifts 0.97 to the cm³.
         CellProgramme heavy =
-                raft(1700, MIDDLE, zone("deep", Zone.Use.FOAM, PlanBoats.box(151.5, -10, -10, 248.5, 10, 0)));
+                raft(1700, MIDDLE, zone("deep", Zone.Use.FOAM, TestParts.box(151.5, -10, -10, 248.5, 10, 0)));
         assertEquals(
                 (99.98 - 19.4 * 0.97) / 0.97e-3, heavy.beyond(Zone.Use.FOAM, 20).missingMm3(), 1e-3);
     }
@@ -173,8 +174,8 @@ class CellProgrammeTest {
     /** 82.4 g too heavy with 200 g of loose lead, 182.4 in the water, under the middle: as much of it is taken out as that, or less of what lies in the way. */
     @Test
     void looseLeadIsTakenOut() {
-        Part pig = PlanBoats.solid(
-                "pig", Kind.BALLAST, PlanBoats.box(150, -10, -200 / 11.34e-3 / 2000, 250, 10, 0), 11.34);
+        Part pig = TestParts.solid(
+                "pig", Kind.BALLAST, TestParts.box(150, -10, -200 / 11.34e-3 / 2000, 250, 10, 0), 11.34);
         Boat boat = PlanBoats.raft(1500, MIDDLE, List.of(), pig);
         CellProgramme programme = CellProgramme.of(request(boat).withRemovable("pig"));
         CellProgramme.Outline outline = programme.outline();
@@ -211,7 +212,7 @@ class CellProgrammeTest {
     }
 
     private static Zone limited(String id, Zone.Use use, double mostG, boolean mirror) {
-        return new Zone(id, use, PlanBoats.box(50, 5, -20, 350, 15, 0), Optional.of(mostG), mirror);
+        return new Zone(id, use, TestParts.box(50, 5, -20, 350, 15, 0), Optional.of(mostG), mirror);
     }
 
     private static Map<String, String> caps(Goal goal, Zone... zones) {

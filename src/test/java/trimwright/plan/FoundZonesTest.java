@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
@@ -24,7 +25,7 @@ class FoundZonesTest {
 
     private static List<String> zones(double lineMm, HullBuild build, Part... others) {
         List<Part> parts = new java.util.ArrayList<>(List.of(others));
-        parts.add(PlanBoats.hull("hull", Solids.box(0, -50, 0, 400, 50, 80), build, 1.2));
+        parts.add(TestParts.hull("hull", Solids.box(0, -50, 0, 400, 50, 80), build, 1.2));
         Boat boat = PlanBoats.raft(1, MIDDLE, List.of()).withParts(parts);
         return ZoneFinder.withZones(boat, WaterPlane.level(lineMm)).zones().stream()
                 .map(z -> {
@@ -37,8 +38,8 @@ class FoundZonesTest {
     }
 
     private static Part cylinder(double z, double diameter) {
-        BarShape bar = new BarShape(PlanBoats.at(150, 4, z), PlanBoats.at(260, 4, z), diameter, BarShape.Ends.FLAT);
-        return PlanBoats.solid("wtc", Kind.CYLINDER, bar, 1);
+        BarShape bar = new BarShape(TestParts.at(150, 4, z), TestParts.at(260, 4, z), diameter, BarShape.Ends.FLAT);
+        return TestParts.solid("wtc", Kind.CYLINDER, bar, 1);
     }
 
     /** 400 × 100 × 80 mm with the line at 40: a quarter at either end, and 15 % of the draught for the keel where no cylinder says more. */
@@ -92,7 +93,7 @@ class FoundZonesTest {
                         "sides ballast twice 100..300 0..50 0..40"),
                 zones(40, sealed));
         // One flooded hull makes her flooded.
-        Part other = PlanBoats.hull("other", Solids.box(400, -50, 0, 440, 60, 80), new HullBuild.Skin(1), 1);
+        Part other = TestParts.hull("other", Solids.box(400, -50, 0, 440, 60, 80), new HullBuild.Skin(1), 1);
         assertEquals(
                 "keel ballast 0..440 -50..60 0..6", zones(40, sealed, other).get(0));
         assertEquals(
@@ -109,7 +110,7 @@ class FoundZonesTest {
                 1,
                 MIDDLE,
                 List.of(KEEL),
-                PlanBoats.hull("h", Solids.box(0, -9, 0, 99, 9, 9), new HullBuild.Skin(1), 1));
+                TestParts.hull("h", Solids.box(0, -9, 0, 99, 9, 9), new HullBuild.Skin(1), 1));
         assertEquals(
                 List.of(KEEL), ZoneFinder.withZones(own, WaterPlane.level(4)).zones());
         assertTrue(ZoneFinder.canFind(own));

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import trimwright.TestMeshes;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
@@ -33,7 +34,7 @@ class FreeSpaceTest {
     }
 
     private static Part hull(HullBuild build, TriangleMesh mesh) {
-        return PlanBoats.hull("hull", mesh, build, 1.2);
+        return TestParts.hull("hull", mesh, build, 1.2);
     }
 
     private static FreeSpace flooded(Part... parts) {
@@ -48,20 +49,6 @@ class FreeSpaceTest {
             ends.add(1e-6 * Math.rint(1e6 * column.high(i)));
         }
         return ends;
-    }
-
-    private static Part inside(Part part, String container) {
-        return new Part(
-                part.id(),
-                part.kind(),
-                part.shape(),
-                part.build(),
-                part.weighedMassG(),
-                part.densityGPerCm3(),
-                part.givenCentreMm(),
-                Optional.of(container),
-                part.mirror(),
-                part.fill());
     }
 
     @Test
@@ -109,22 +96,23 @@ class FreeSpaceTest {
     /** A hull with a tower on it: one room, less the material between. */
     @Test
     void twoHullsAreOneRoom() {
-        Part tower = PlanBoats.hull("tower", Solids.box(40, -5, 20, 60, 5, 36), new HullBuild.Skin(1), 1.2);
+        Part tower = TestParts.hull("tower", Solids.box(40, -5, 20, 60, 5, 36), new HullBuild.Skin(1), 1.2);
         FreeSpace space = flooded(hull(new HullBuild.Skin(2), OUTER), tower);
         assertEquals(List.of(2.0, 20.0, 21.0, 28.0, 30.0, 35.0), column(space, 50, 3));
         // Two hulls one over the other leave nothing between them.
-        Part upper = PlanBoats.hull("upper", Solids.box(0, -20, 34, 100, 20, 50), new HullBuild.Skin(1), 1.2);
+        Part upper = TestParts.hull("upper", Solids.box(0, -20, 34, 100, 20, 50), new HullBuild.Skin(1), 1.2);
         assertEquals(List.of(2.0, 28.0, 35.0, 40.0), column(flooded(hull(new HullBuild.Skin(2), OUTER), upper), 50, 3));
     }
 
     @Test
     void partsTakeTheirRoomUnlessLeftOut() {
-        Part box = PlanBoats.weighed("box", Kind.FITTING, PlanBoats.box(40, -5, 5, 60, 5, 9), 1, PlanBoats.at(0, 0, 0));
-        BarShape shape = new BarShape(PlanBoats.at(0, 0, 20), PlanBoats.at(100, 0, 20), 10, BarShape.Ends.FLAT);
-        Part bar = PlanBoats.weighed("bar", Kind.CYLINDER, shape, 1, PlanBoats.at(0, 0, 0));
-        Part dry = inside(
-                PlanBoats.weighed("dry", Kind.FITTING, PlanBoats.box(0, -20, 0, 100, 20, 30), 1, PlanBoats.at(0, 0, 0)),
-                "bar");
+        Part box = TestParts.weighed("box", Kind.FITTING, TestParts.box(40, -5, 5, 60, 5, 9), 1, TestParts.at(0, 0, 0));
+        BarShape shape = new BarShape(TestParts.at(0, 0, 20), TestParts.at(100, 0, 20), 10, BarShape.Ends.FLAT);
+        Part bar = TestParts.weighed("bar", Kind.CYLINDER, shape, 1, TestParts.at(0, 0, 0));
+        Part dry = TestParts.inside(
+                "bar",
+                TestParts.weighed(
+                        "dry", Kind.FITTING, TestParts.box(0, -20, 0, 100, 20, 30), 1, TestParts.at(0, 0, 0)));
         List<Piece> all = pieces(hull(new HullBuild.Skin(2), OUTER), box, bar, dry);
         FreeSpace space = FreeSpace.of(all, Optional.empty(), Set.of());
         // At 3 mm from the bar's axis its chord is 4 mm up and down.
@@ -144,28 +132,9 @@ class FreeSpaceTest {
     /** A compact piece of 4/3 π 6³ mm³ is a ball of 6 mm; one whose volume is not known takes nothing. */
     @Test
     void compactPiecesAreBalls() {
-        Part lead = new Part(
-                "lead",
-                Kind.BALLAST,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(4 / 3.0 * Math.PI * 216 / 100),
-                Optional.of(10.0),
-                Optional.of(PlanBoats.at(50, 3, 15)),
-                Optional.empty(),
-                true,
-                0);
-        Part motor = new Part(
-                "motor",
-                Kind.FITTING,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(100.0),
-                Optional.empty(),
-                Optional.of(PlanBoats.at(50, 3, 15)),
-                Optional.empty(),
-                false,
-                0);
+        Part lead = TestParts.twice(TestParts.compact(
+                "lead", Kind.BALLAST, 4 / 3.0 * Math.PI * 216 / 100, Optional.of(10.0), TestParts.at(50, 3, 15)));
+        Part motor = TestParts.compact("motor", 100.0, TestParts.at(50, 3, 15));
         FreeSpace space = flooded(hull(new HullBuild.Skin(2), OUTER), lead, motor);
         assertEquals(List.of(2.0, 9.0, 21.0, 28.0), column(space, 50, 3));
         assertEquals(List.of(2.0, 9.0, 21.0, 28.0), column(space, 50, -3));
@@ -178,12 +147,12 @@ class FreeSpaceTest {
     /** The inside of a watertight hull, and of a box that holds others, with what stands in it; the water is elsewhere. */
     @Test
     void theInsideOfWatertightParts() {
-        Part battery = inside(
-                PlanBoats.weighed(
-                        "battery", Kind.FITTING, PlanBoats.box(40, -5, 5, 60, 5, 9), 1, PlanBoats.at(0, 0, 0)),
-                "hull");
+        Part battery = TestParts.inside(
+                "hull",
+                TestParts.weighed(
+                        "battery", Kind.FITTING, TestParts.box(40, -5, 5, 60, 5, 9), 1, TestParts.at(0, 0, 0)));
         Part keel =
-                PlanBoats.weighed("keel", Kind.FITTING, PlanBoats.box(40, -5, -5, 60, 5, 0), 1, PlanBoats.at(0, 0, 0));
+                TestParts.weighed("keel", Kind.FITTING, TestParts.box(40, -5, -5, 60, 5, 0), 1, TestParts.at(0, 0, 0));
         List<Piece> boat = pieces(hull(new HullBuild.Sealed(Optional.of(2.0)), OUTER), battery, keel);
         FreeSpace dry = FreeSpace.of(boat, Optional.of("hull"), Set.of());
         assertTrue(dry.insideKnown());
@@ -196,9 +165,9 @@ class FreeSpaceTest {
         assertFalse(FreeSpace.floods(battery));
         assertFalse(FreeSpace.floods(boat.get(0).part()));
         assertTrue(FreeSpace.floods(hull(new HullBuild.Skin(2), OUTER)));
-        Part box = PlanBoats.weighed(
-                "box", Kind.CYLINDER, PlanBoats.box(0, -20, 0, 100, 20, 30), 1, PlanBoats.at(0, 0, 0));
-        FreeSpace within = FreeSpace.of(pieces(box, inside(battery, "box")), Optional.of("box"), Set.of());
+        Part box = TestParts.weighed(
+                "box", Kind.CYLINDER, TestParts.box(0, -20, 0, 100, 20, 30), 1, TestParts.at(0, 0, 0));
+        FreeSpace within = FreeSpace.of(pieces(box, TestParts.inside("box", battery)), Optional.of("box"), Set.of());
         assertTrue(within.hasWalls());
         assertTrue(within.insideKnown());
         assertEquals(List.of(0.0, 5.0, 9.0, 30.0), column(within, 50, 3));

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import trimwright.TestMeshes;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
@@ -24,9 +25,9 @@ import trimwright.mesh.Solids;
 class HullClearanceTest {
 
     private static final Part HULL =
-            PlanBoats.hull("hull", Solids.box(0, -50, 0, 400, 50, 80), new HullBuild.Skin(2), 1.2);
+            TestParts.hull("hull", Solids.box(0, -50, 0, 400, 50, 80), new HullBuild.Skin(2), 1.2);
     private static final Part TOWER =
-            PlanBoats.hull("tower", Solids.box(150, -20, 80, 250, 20, 140), new HullBuild.Skin(1), 1.2);
+            TestParts.hull("tower", Solids.box(150, -20, 80, 250, 20, 140), new HullBuild.Skin(1), 1.2);
 
     private static Boat boat(Part... parts) {
         return new Boat("b", Water.FRESH, Optional.empty(), List.of(parts), List.of(), Targets.NONE);
@@ -67,7 +68,7 @@ class HullClearanceTest {
         assertFalse(hull.inside(401, 10, 30));
         assertEquals(new HullClearance.Between(2, 78), hull.between(100, 0, 30));
         // Between the surfaces of a print that encloses its material.
-        Part print = PlanBoats.hull(
+        Part print = TestParts.hull(
                 "print",
                 TestMeshes.together(
                         Solids.box(0, -50, 0, 400, 50, 80),
@@ -110,17 +111,17 @@ class HullClearanceTest {
     }
 
     private static Part cylinder(double z, double diameter) {
-        return PlanBoats.weighed(
+        return TestParts.weighed(
                 "wtc",
                 Kind.CYLINDER,
-                new BarShape(PlanBoats.at(100, 0, z), PlanBoats.at(300, 0, z), diameter, BarShape.Ends.FLAT),
+                new BarShape(TestParts.at(100, 0, z), TestParts.at(300, 0, z), diameter, BarShape.Ends.FLAT),
                 100,
-                PlanBoats.at(200, 0, z));
+                TestParts.at(200, 0, z));
     }
 
     private static Boat painted(double mm, Part... parts) {
         Boat bare = boat(parts);
-        PaintedLine line = new PaintedLine(List.of(PlanBoats.at(0, 0, mm), PlanBoats.at(400, 0, mm)));
+        PaintedLine line = new PaintedLine(List.of(TestParts.at(0, 0, mm), TestParts.at(400, 0, mm)));
         return new Boat(bare.name(), bare.water(), Optional.of(line), bare.parts(), List.of(), Targets.NONE);
     }
 
@@ -150,21 +151,11 @@ class HullClearanceTest {
     @Test
     void whatIsInTheWay() {
         Part wtc = cylinder(60, 20);
-        Part keel = PlanBoats.solid("keel", Kind.BALLAST, PlanBoats.box(50, -5, 2, 350, 5, 12), 11);
-        Part bilge = new Part(
-                "bilge",
-                Kind.FOAM,
-                Optional.of(PlanBoats.box(50, 5, 12, 350, 15, 20)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(0.03),
-                Optional.empty(),
-                Optional.empty(),
-                true,
-                0);
-        Part beyond = PlanBoats.solid("beyond", Kind.FITTING, PlanBoats.box(301, -5, 2, 350, 5, 70), 1);
-        Part corner = PlanBoats.solid("corner", Kind.FITTING, PlanBoats.box(50, 9, 2, 350, 12, 13), 1);
-        Part inside = PlanBoats.tank("tank", "wtc", PlanBoats.box(150, -5, 15, 200, 5, 25));
+        Part keel = TestParts.solid("keel", Kind.BALLAST, TestParts.box(50, -5, 2, 350, 5, 12), 11);
+        Part bilge = TestParts.twice(TestParts.solid("bilge", Kind.FOAM, TestParts.box(50, 5, 12, 350, 15, 20), 0.03));
+        Part beyond = TestParts.solid("beyond", Kind.FITTING, TestParts.box(301, -5, 2, 350, 5, 70), 1);
+        Part corner = TestParts.solid("corner", Kind.FITTING, TestParts.box(50, 9, 2, 350, 12, 13), 1);
+        Part inside = PlanBoats.tank("tank", "wtc", TestParts.box(150, -5, 15, 200, 5, 25));
         Boat boat = boat(HULL, wtc, keel, bilge, beyond, corner, inside);
         assertEquals(List.of(), SeatRoom.of(boat, wtc, 60).inTheWay());
         assertEquals(List.of("keel", "bilge"), SeatRoom.of(boat, wtc, 20).inTheWay());
@@ -175,14 +166,14 @@ class HullClearanceTest {
     @Test
     void roomInAnOpenHull() {
         var mesh = Solids.box(0, -50, 0, 400, 50, 80);
-        Part open = PlanBoats.hull(
+        Part open = TestParts.hull(
                 "hull",
                 trimwright.mesh.TriangleMesh.owning(
                         mesh.xyz().clone(), java.util.Arrays.copyOf(mesh.corners(), mesh.corners().length - 3)),
                 new HullBuild.Skin(2),
                 1.2);
         Part wtc = cylinder(60, 20);
-        Part keel = PlanBoats.solid("keel", Kind.BALLAST, PlanBoats.box(50, -5, 2, 350, 5, 12), 11);
+        Part keel = TestParts.solid("keel", Kind.BALLAST, TestParts.box(50, -5, 2, 350, 5, 12), 11);
         SeatRoom room = SeatRoom.of(boat(open, wtc, keel), wtc, 20);
         assertEquals(new SeatRoom(20, 0, 0, 0, List.of("keel"), false), room);
     }
@@ -209,7 +200,7 @@ class HullClearanceTest {
                 0,
                 seat.touches()
                         .pointMm()
-                        .distance(PlanBoats.at(seat.touches().pointMm().getX(), 0, 2)),
+                        .distance(TestParts.at(seat.touches().pointMm().getX(), 0, 2)),
                 1e-9);
         assertEquals(30, seat.touches().axisZMm());
         assertEquals(2 * 27, seat.largestDiameterMm(), 1e-9);
@@ -243,14 +234,14 @@ class HullClearanceTest {
     /** A post of the hull at x = 250 to 260 from the bottom to 40 mm: under it the hull is parted in two, over it a cylinder goes from end to end. */
     @Test
     void aHullWithABulkhead() {
-        Part bulkhead = PlanBoats.hull(
+        Part bulkhead = TestParts.hull(
                 "bulkhead", Solids.box(250, -50, 0, 260, 50, 40), new HullBuild.Printed(Optional.empty()), 1.2);
-        Part wtc = PlanBoats.weighed(
+        Part wtc = TestParts.weighed(
                 "wtc",
                 Kind.CYLINDER,
-                new BarShape(PlanBoats.at(50, 0, 20), PlanBoats.at(200, 0, 20), 20, BarShape.Ends.FLAT),
+                new BarShape(TestParts.at(50, 0, 20), TestParts.at(200, 0, 20), 20, BarShape.Ends.FLAT),
                 100,
-                PlanBoats.at(125, 0, 20));
+                TestParts.at(125, 0, 20));
         CylinderSeat seat = seat(wtc, 0, HULL, bulkhead);
         assertEquals(2, seat.longest().orElseThrow().fromXMm(), 1e-3);
         assertEquals(250, seat.longest().orElseThrow().toXMm(), 1e-3);
@@ -262,17 +253,17 @@ class HullClearanceTest {
     @Test
     void whichPartsHaveASeat() {
         assertTrue(SeatFinder.canSeat(cylinder(30, 20)));
-        assertFalse(SeatFinder.canSeat(PlanBoats.solid("a", Kind.CYLINDER, PlanBoats.box(0, 0, 0, 1, 1, 1), 1)));
-        BarShape along = new BarShape(PlanBoats.at(0, 0, 0), PlanBoats.at(9, 0, 0), 4, BarShape.Ends.FLAT);
-        assertFalse(SeatFinder.canSeat(PlanBoats.solid("a", Kind.FITTING, along, 1)));
+        assertFalse(SeatFinder.canSeat(TestParts.solid("a", Kind.CYLINDER, TestParts.box(0, 0, 0, 1, 1, 1), 1)));
+        BarShape along = new BarShape(TestParts.at(0, 0, 0), TestParts.at(9, 0, 0), 4, BarShape.Ends.FLAT);
+        assertFalse(SeatFinder.canSeat(TestParts.solid("a", Kind.FITTING, along, 1)));
         for (double[] off : new double[][] {{1, 0}, {0, 1}}) {
             BarShape askew =
-                    new BarShape(PlanBoats.at(0, 0, 0), PlanBoats.at(9, off[0], off[1]), 4, BarShape.Ends.FLAT);
-            assertFalse(SeatFinder.canSeat(PlanBoats.solid("a", Kind.CYLINDER, askew, 1)));
+                    new BarShape(TestParts.at(0, 0, 0), TestParts.at(9, off[0], off[1]), 4, BarShape.Ends.FLAT);
+            assertFalse(SeatFinder.canSeat(TestParts.solid("a", Kind.CYLINDER, askew, 1)));
         }
         // Turned round it is the same.
-        BarShape back = new BarShape(PlanBoats.at(300, 0, 30), PlanBoats.at(100, 0, 30), 20, BarShape.Ends.FLAT);
-        CylinderSeat seat = seat(PlanBoats.weighed("wtc", Kind.CYLINDER, back, 100, PlanBoats.at(0, 0, 0)), 1, HULL);
+        BarShape back = new BarShape(TestParts.at(300, 0, 30), TestParts.at(100, 0, 30), 20, BarShape.Ends.FLAT);
+        CylinderSeat seat = seat(TestParts.weighed("wtc", Kind.CYLINDER, back, 100, TestParts.at(0, 0, 0)), 1, HULL);
         assertEquals(18, seat.clearanceMm(), 1e-9);
         assertEquals(13, seat.lowestAxisMm().orElseThrow(), 1e-5);
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
@@ -21,7 +22,7 @@ class InfluenceTest {
     private static final WaterPlane LINE = WaterPlane.level(0);
     private static final WaterPlane DIVED = WaterPlane.level(4);
     /** 10 × 10 × 20 mm: half of it under the line, 14 mm of it under the other plane. */
-    private static final BoxShape BOX = PlanBoats.box(0, -2, -10, 10, 8, 10);
+    private static final BoxShape BOX = TestParts.box(0, -2, -10, 10, 8, 10);
 
     private static void same(Vector3D expected, Vector3D found) {
         assertEquals(0, expected.distance(found), 1e-9, expected + " and not " + found);
@@ -65,11 +66,11 @@ class InfluenceTest {
                         0,
                         Vector3D.ZERO,
                         1000,
-                        PlanBoats.at(5000, 3000, -5000),
+                        TestParts.at(5000, 3000, -5000),
                         1400,
-                        PlanBoats.at(7000, 4200, -4200),
+                        TestParts.at(7000, 4200, -4200),
                         2000,
-                        PlanBoats.at(10_000, 6000, 0)),
+                        TestParts.at(10_000, 6000, 0)),
                 box);
     }
 
@@ -78,7 +79,7 @@ class InfluenceTest {
         same(
                 new Influence(
                         3,
-                        PlanBoats.at(6, 9, 12),
+                        TestParts.at(6, 9, 12),
                         0,
                         Vector3D.ZERO,
                         0,
@@ -87,27 +88,27 @@ class InfluenceTest {
                         Vector3D.ZERO,
                         0,
                         Vector3D.ZERO),
-                Influence.ofMass(3, PlanBoats.at(2, 3, 4)));
+                Influence.ofMass(3, TestParts.at(2, 3, 4)));
         same(
                 new Influence(
                         0,
                         Vector3D.ZERO,
                         3,
-                        PlanBoats.at(2, 3, 4),
+                        TestParts.at(2, 3, 4),
                         0,
                         Vector3D.ZERO,
                         0,
                         Vector3D.ZERO,
                         0,
                         Vector3D.ZERO),
-                Influence.ofTankWater(3, PlanBoats.at(2, 3, 4)));
+                Influence.ofTankWater(3, TestParts.at(2, 3, 4)));
     }
 
     @Test
     void twiceTheSame() {
         Influence all = Influence.ofBody(BOX.solid(), LINE, DIVED)
-                .plus(Influence.ofMass(3, PlanBoats.at(2, 3, 4)))
-                .plus(Influence.ofTankWater(5, PlanBoats.at(6, 7, 8)));
+                .plus(Influence.ofMass(3, TestParts.at(2, 3, 4)))
+                .plus(Influence.ofTankWater(5, TestParts.at(6, 7, 8)));
         same(all.times(2), all.plus(all));
         assertEquals(10, all.times(2).tankG(), 1e-12);
         assertEquals(2800, all.times(2).divedMm3(), 1e-9);
@@ -116,7 +117,7 @@ class InfluenceTest {
     /** A piece weighs; what it displaces counts only where it stands in the water. */
     @Test
     void ofPieces() {
-        Part wet = PlanBoats.weighed("wet", Kind.FITTING, BOX, 7, PlanBoats.at(5, 3, 1));
+        Part wet = TestParts.weighed("wet", Kind.FITTING, BOX, 7, TestParts.at(5, 3, 1));
         Boat boat = new Boat(
                 "two",
                 PlanBoats.raft(1, Vector3D.ZERO, List.of()).water(),
@@ -126,7 +127,7 @@ class InfluenceTest {
                 trimwright.boat.Targets.NONE);
         Influence wetOne = Influence.ofPiece(boat.pieces().get(0), LINE, DIVED);
         assertEquals(7, wetOne.massG(), 1e-12);
-        same(PlanBoats.at(35, 21, 7), wetOne.massMoment());
+        same(TestParts.at(35, 21, 7), wetOne.massMoment());
         assertEquals(1400, wetOne.divedMm3(), 1e-9);
         Part dry = PlanBoats.tank("dry", "hull", BOX);
         same(
@@ -138,7 +139,7 @@ class InfluenceTest {
     void perMm3() {
         Influence one = Influence.perMm3(BOX.solid(), 0.01, LINE, DIVED);
         same(
-                Influence.ofBody(BOX.solid(), LINE, DIVED).plus(Influence.ofMass(20, PlanBoats.at(5, 3, 0))),
+                Influence.ofBody(BOX.solid(), LINE, DIVED).plus(Influence.ofMass(20, TestParts.at(5, 3, 0))),
                 one.times(2000));
         assertEquals(0.5, one.surfacedMm3(), 1e-12);
         assertEquals(1, one.wholeMm3(), 1e-12);
@@ -147,8 +148,8 @@ class InfluenceTest {
     /** A box wholly under both planes moved aside does what it did before and what the move adds. */
     @Test
     void movingAddsWhatItMoves() {
-        Vector3D shift = PlanBoats.at(3, -4, -7);
-        Vector3D centre = PlanBoats.at(5, 3, -40);
+        Vector3D shift = TestParts.at(3, -4, -7);
+        Vector3D centre = TestParts.at(5, 3, -40);
         Influence tank = Influence.ofTankWater(11, centre.scalarMultiply(11));
         Influence before = body(2000, centre, Influence.ofMass(20, centre).plus(tank));
         Vector3D there = centre.add(shift);
@@ -167,16 +168,16 @@ class InfluenceTest {
      */
     @Test
     void aDivingRaftAsSheIs() {
-        Boat boat = PlanBoats.divingRaft(1500, PlanBoats.at(190, 2, 25), 385, List.of());
+        Boat boat = PlanBoats.divingRaft(1500, TestParts.at(190, 2, 25), 385, List.of());
         Part tank = boat.part("tank").orElseThrow().withFill(0.25);
         PlanBasis basis = basis(boat.withParts(List.of(
                 boat.parts().get(1 - boat.parts().indexOf(boat.part("tank").orElseThrow())), tank)));
         assertEquals(59.25, basis.dived.heightMm(), 1e-6);
         assertEquals(40_000, basis.waterplaneMm2, 1e-6);
-        same(PlanBoats.at(200, 0, 40), basis.surfacedCentre);
+        same(TestParts.at(200, 0, 40), basis.surfacedCentre);
         assertEquals(1500 + 192.5, basis.boat.massG(), 1e-9);
         same(
-                PlanBoats.at(
+                TestParts.at(
                         1500 * 190 + 192.5 * 200,
                         3000,
                         1500 * 25
@@ -206,8 +207,8 @@ class InfluenceTest {
 
     @Test
     void dryLeadDisplacesNothing() {
-        PlanBasis basis = basis(PlanBoats.raft(1500, PlanBoats.at(190, 2, 25), List.of()));
-        same(Influence.ofMass(0.01, PlanBoats.at(5, 3, 0)), basis.perMm3(BOX.solid(), Optional.of("hull"), 0.01));
+        PlanBasis basis = basis(PlanBoats.raft(1500, TestParts.at(190, 2, 25), List.of()));
+        same(Influence.ofMass(0.01, TestParts.at(5, 3, 0)), basis.perMm3(BOX.solid(), Optional.of("hull"), 0.01));
         assertEquals(1, basis.perMm3(BOX.solid(), Optional.empty(), 0.01).surfacedMm3(), 1e-9);
         same(Influence.NOTHING, basis.with(Influence.NOTHING).boat);
     }
@@ -215,8 +216,8 @@ class InfluenceTest {
     /** Moments surfaced about the centre of flotation, dived about the middle of everything; positive where they lift bow or port side or set her up. */
     @Test
     void effectsOfWeightsTanksAndBodies() {
-        Effects effects = new Effects(basis(PlanBoats.divingRaft(1500, PlanBoats.at(190, 2, 25), 385, List.of())));
-        Influence weight = Influence.ofMass(10, PlanBoats.at(260, 7, 12));
+        Effects effects = new Effects(basis(PlanBoats.divingRaft(1500, TestParts.at(190, 2, 25), 385, List.of())));
+        Influence weight = Influence.ofMass(10, TestParts.at(260, 7, 12));
         assertEquals(-10, effects.force(weight), 1e-9);
         assertEquals(-600, effects.trim(weight), 1e-9);
         assertEquals(-70, effects.list(weight), 1e-9);
@@ -225,7 +226,7 @@ class InfluenceTest {
         assertEquals(-600, effects.divedTrim(weight), 1e-9);
         assertEquals(-70, effects.divedList(weight), 1e-9);
         assertEquals(180, effects.uprightingDived(weight), 1e-9);
-        Influence water = Influence.ofTankWater(10, PlanBoats.at(2600, 70, 120));
+        Influence water = Influence.ofTankWater(10, TestParts.at(2600, 70, 120));
         assertEquals(0, effects.force(water), 1e-9);
         assertEquals(0, effects.trim(water), 1e-9);
         assertEquals(-10, effects.residual(water), 1e-9);
@@ -234,7 +235,7 @@ class InfluenceTest {
         assertEquals(180, effects.uprightingDived(water), 1e-9);
         // 2 cm³ from 30 to 50 mm, half under the line, all under the dived plane.
         Influence body = Influence.ofBody(
-                PlanBoats.box(255, 2, 30, 265, 12, 50).solid(), WaterPlane.level(40), WaterPlane.level(59.25));
+                TestParts.box(255, 2, 30, 265, 12, 50).solid(), WaterPlane.level(40), WaterPlane.level(59.25));
         assertEquals(1, effects.force(body), 1e-9);
         assertEquals(60, effects.trim(body), 1e-9);
         assertEquals(7, effects.list(body), 1e-9);
@@ -245,7 +246,7 @@ class InfluenceTest {
         assertEquals(20, effects.uprightingDived(body), 1e-9);
         // Half of it above the dived plane: its moments dived are those of what is under, but set her up as a whole.
         Influence high = Influence.ofBody(
-                PlanBoats.box(255, 2, 49.25, 265, 12, 69.25).solid(), WaterPlane.level(40), WaterPlane.level(59.25));
+                TestParts.box(255, 2, 49.25, 265, 12, 69.25).solid(), WaterPlane.level(40), WaterPlane.level(59.25));
         assertEquals(60, effects.divedTrim(high), 1e-6);
         assertEquals(7, effects.divedList(high), 1e-6);
         assertEquals(2, effects.residual(high), 1e-9);

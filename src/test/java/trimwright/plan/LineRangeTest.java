@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.Zone;
 
@@ -21,8 +22,8 @@ class LineRangeTest {
     void aRaftByHand(double step) {
         Boat boat = PlanBoats.raft(
                 1300,
-                PlanBoats.at(200, 0, 25),
-                List.of(PlanBoats.zone("under", Zone.Use.BALLAST, PlanBoats.box(50, -10, -12, 350, 10, 0), false)));
+                TestParts.at(200, 0, 25),
+                List.of(PlanBoats.zone("under", Zone.Use.BALLAST, TestParts.box(50, -10, -12, 350, 10, 0), false)));
         List<LineRange.Place> places = LineRange.of(
                         PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS), 16, step)
                 .places();

@@ -11,6 +11,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
@@ -27,25 +28,15 @@ import trimwright.statics.Condition;
 /** One loose part, by hand. */
 class LoosePartTest {
 
-    private static final Vector3D MIDDLE = PlanBoats.at(200, 0, 25);
+    private static final Vector3D MIDDLE = TestParts.at(200, 0, 25);
 
     private static Part mirrored(Part p, boolean mirror) {
-        return new Part(
-                p.id(),
-                p.kind(),
-                p.shape(),
-                p.build(),
-                p.weighedMassG(),
-                p.densityGPerCm3(),
-                p.givenCentreMm(),
-                p.inside(),
-                mirror,
-                p.fill());
+        return mirror ? TestParts.twice(p) : p;
     }
 
     /** 100 × 10 × 5 mm of 11 g ∕ cm³ under the raft to port, 55 g. */
     private static Part lead(boolean mirror) {
-        return mirrored(PlanBoats.solid("pig", Kind.BALLAST, PlanBoats.box(100, 5, -5, 200, 15, 0), 11), mirror)
+        return mirrored(TestParts.solid("pig", Kind.BALLAST, TestParts.box(100, 5, -5, 200, 15, 0), 11), mirror)
                 .loose();
     }
 
@@ -84,27 +75,17 @@ class LoosePartTest {
 
     @Test
     void whatCanBeLessened() {
-        Part ball = new Part(
-                "ball",
-                Kind.BALLAST,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(10.0),
-                Optional.empty(),
-                Optional.of(MIDDLE),
-                Optional.empty(),
-                false,
-                0);
+        Part ball = TestParts.compact("ball", Kind.BALLAST, 10.0, Optional.empty(), MIDDLE);
         Shape mesh = new MeshShape("a.stl", MeshImport.AS_IS, Solids.box(0, 0, 0, 1, 1, 1));
-        Shape flat = new BarShape(PlanBoats.at(0, 0, 0), PlanBoats.at(9, 0, 0), 4, BarShape.Ends.FLAT);
-        Shape round = new BarShape(PlanBoats.at(0, 0, 0), PlanBoats.at(9, 0, 0), 4, BarShape.Ends.ROUND);
+        Shape flat = new BarShape(TestParts.at(0, 0, 0), TestParts.at(9, 0, 0), 4, BarShape.Ends.FLAT);
+        Shape round = new BarShape(TestParts.at(0, 0, 0), TestParts.at(9, 0, 0), 4, BarShape.Ends.ROUND);
         assertTrue(PlanRequest.canTakeOut(ball));
         assertTrue(PlanRequest.canTakeOut(lead(false)));
-        assertTrue(PlanRequest.canTakeOut(PlanBoats.solid("a", Kind.FOAM, flat, 1)));
-        assertFalse(PlanRequest.canTakeOut(PlanBoats.solid("a", Kind.FOAM, round, 1)));
-        assertFalse(PlanRequest.canTakeOut(PlanBoats.solid("a", Kind.FOAM, mesh, 1)));
-        assertFalse(PlanRequest.canTakeOut(PlanBoats.solid("a", Kind.FITTING, flat, 1)));
-        Boat boat = PlanBoats.raft(1500, MIDDLE, List.of(), PlanBoats.solid("a", Kind.FOAM, round, 1), lead(true));
+        assertTrue(PlanRequest.canTakeOut(TestParts.solid("a", Kind.FOAM, flat, 1)));
+        assertFalse(PlanRequest.canTakeOut(TestParts.solid("a", Kind.FOAM, round, 1)));
+        assertFalse(PlanRequest.canTakeOut(TestParts.solid("a", Kind.FOAM, mesh, 1)));
+        assertFalse(PlanRequest.canTakeOut(TestParts.solid("a", Kind.FITTING, flat, 1)));
+        Boat boat = PlanBoats.raft(1500, MIDDLE, List.of(), TestParts.solid("a", Kind.FOAM, round, 1), lead(true));
         PlanRequest request = PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS);
         PlanBasis basis = PlanBasis.of(Condition.of(boat), request);
         assertEquals(List.of(), Loose.of(basis.condition.pieces(), Set.of("a"), basis));
@@ -154,7 +135,7 @@ class LoosePartTest {
         assertEquals(-2500, changed.influence().wholeMm3(), 1e-6);
         Part left = changed.part().orElseThrow();
         // Three quarters as long about its middle, which stands at 158.
-        assertEquals(PlanBoats.box(120.5, 5, -5, 195.5, 15, 0), left.shape().orElseThrow());
+        assertEquals(TestParts.box(120.5, 5, -5, 195.5, 15, 0), left.shape().orElseThrow());
         assertEquals(Optional.empty(), two.changed(new double[] {1, 0, 0}, 0).part());
         assertEquals(0, two.changed(new double[] {1, 5, 0}, 0).movedMm());
         assertEquals(1, two.changed(new double[] {1.0000001, 0, 0}, 0).share());
@@ -197,7 +178,7 @@ class LoosePartTest {
     @ParameterizedTest
     @CsvSource({"BALLAST, false, 0.254, 14", "BALLAST, true, 0.254, 28", "FOAM, false, 0.2549, 13.75"})
     void sizes(Kind kind, boolean mirror, double share, double outG) {
-        Part part = mirrored(PlanBoats.solid("p", kind, PlanBoats.box(100, 5, -5, 200, 15, 0), 11), mirror);
+        Part part = mirrored(TestParts.solid("p", kind, TestParts.box(100, 5, -5, 200, 15, 0), 11), mirror);
         Loose l = loose(part);
         Loose.Changed sized = new Loose.Changed(l, share, 3).sized();
         assertEquals(outG, sized.share() * l.massG(), 1e-9);
@@ -211,12 +192,12 @@ class LoosePartTest {
     /** A bar is shortened about its middle, wherever it points; a compact piece keeps its place and loses mass. */
     @Test
     void barsAndCompactPieces() {
-        BarShape bar = new BarShape(PlanBoats.at(100, 0, -30), PlanBoats.at(180, 0, -10), 10, BarShape.Ends.FLAT);
-        Loose l = loose(PlanBoats.solid("bar", Kind.FOAM, bar, 0.03));
+        BarShape bar = new BarShape(TestParts.at(100, 0, -30), TestParts.at(180, 0, -10), 10, BarShape.Ends.FLAT);
+        Loose l = loose(TestParts.solid("bar", Kind.FOAM, bar, 0.03));
         BarShape half = (BarShape)
                 new Loose.Changed(l, 0.5, 4).part().orElseThrow().shape().orElseThrow();
-        assertEquals(0, half.fromMm().distance(PlanBoats.at(124, 0, -25)), 1e-9);
-        assertEquals(0, half.toMm().distance(PlanBoats.at(164, 0, -15)), 1e-9);
+        assertEquals(0, half.fromMm().distance(TestParts.at(124, 0, -25)), 1e-9);
+        assertEquals(0, half.toMm().distance(TestParts.at(164, 0, -15)), 1e-9);
         assertEquals(10, half.diameterMm());
         // Cut to a mm of its own length.
         double length = Math.hypot(80, 20);
@@ -224,20 +205,10 @@ class LoosePartTest {
                 Math.rint(0.3 * length) / length,
                 new Loose.Changed(l, 0.3, 0).sized().share(),
                 1e-12);
-        Part ball = new Part(
-                "ball",
-                Kind.FOAM,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(40.0),
-                Optional.of(2.0),
-                Optional.of(MIDDLE),
-                Optional.empty(),
-                false,
-                0);
+        Part ball = TestParts.compact("ball", Kind.FOAM, 40.0, Optional.of(2.0), MIDDLE);
         Part less = new Loose.Changed(loose(ball), 0.25, 4).part().orElseThrow();
         assertEquals(30, less.weighedMassG().orElseThrow(), 1e-12);
-        assertEquals(0, less.givenCentreMm().orElseThrow().distance(PlanBoats.at(204, 0, 25)), 1e-12);
+        assertEquals(0, less.givenCentreMm().orElseThrow().distance(TestParts.at(204, 0, 25)), 1e-12);
         // Without a length it is weighed, whatever it is.
         assertEquals(
                 10 / 40.0, new Loose.Changed(loose(ball), 0.2517, 0).sized().share(), 1e-12);
@@ -251,31 +222,31 @@ class LoosePartTest {
     @Test
     void itKeepsClearOfRuns() {
         Loose one = sliding(false);
-        BoxShape ahead = PlanBoats.box(210, 0, -3, 300, 9, 5);
+        BoxShape ahead = TestParts.box(210, 0, -3, 300, 9, 5);
         assertEquals(10, one.within(List.of(strip(ahead, Optional.empty()))).aheadMm());
         assertEquals(20, one.within(List.of(strip(ahead, Optional.empty()))).asternMm());
-        BoxShape astern = PlanBoats.box(20, 0, -3, 95, 9, 5);
+        BoxShape astern = TestParts.box(20, 0, -3, 95, 9, 5);
         assertEquals(5, one.within(List.of(strip(astern, Optional.empty()))).asternMm());
         assertEquals(30, one.within(List.of(strip(astern, Optional.empty()))).aheadMm());
         // It stands in the run already.
         assertEquals(
                 0,
-                one.within(List.of(strip(PlanBoats.box(150, 0, -3, 250, 9, 5), Optional.empty())))
+                one.within(List.of(strip(TestParts.box(150, 0, -3, 250, 9, 5), Optional.empty())))
                         .aheadMm());
         assertEquals(
                 0,
-                one.within(List.of(strip(PlanBoats.box(50, 0, -3, 150, 9, 5), Optional.empty())))
+                one.within(List.of(strip(TestParts.box(50, 0, -3, 150, 9, 5), Optional.empty())))
                         .asternMm());
         for (BoxShape free : List.of(
-                PlanBoats.box(210, -9, -3, 300, 5, 5),
-                PlanBoats.box(210, 15, -3, 300, 20, 5),
-                PlanBoats.box(210, 0, 0, 300, 9, 5),
-                PlanBoats.box(210, 0, -9, 300, 9, -5))) {
+                TestParts.box(210, -9, -3, 300, 5, 5),
+                TestParts.box(210, 15, -3, 300, 20, 5),
+                TestParts.box(210, 0, 0, 300, 9, 5),
+                TestParts.box(210, 0, -9, 300, 9, -5))) {
             assertEquals(30, one.within(List.of(strip(free, Optional.empty()))).aheadMm(), free.toString());
         }
         assertEquals(30, one.within(List.of(strip(ahead, Optional.of("hull")))).aheadMm());
         // Of a pair the starboard piece counts too.
-        BoxShape starboard = PlanBoats.box(210, -9, -3, 300, 0, 5);
+        BoxShape starboard = TestParts.box(210, -9, -3, 300, 0, 5);
         assertEquals(30, one.within(List.of(strip(starboard, Optional.empty()))).aheadMm());
         assertEquals(
                 10,
@@ -288,7 +259,7 @@ class LoosePartTest {
         Boat boat = PlanBoats.raft(1, MIDDLE, List.of());
         List<Part> all = new java.util.ArrayList<>(List.of(others));
         all.add(part);
-        all.add(PlanBoats.hull("hull", Solids.box(0, -30, -20, 300, 30, 40), new HullBuild.Skin(2), 1.2));
+        all.add(TestParts.hull("hull", Solids.box(0, -30, -20, 300, 30, 40), new HullBuild.Skin(2), 1.2));
         return SlideRoom.of(boat.withParts(all).pieces(), part);
     }
 
@@ -297,16 +268,16 @@ class LoosePartTest {
     void howFarItSlides() {
         Part pig = lead(false);
         assertEquals(new SlideRoom(98, 98), slides(pig));
-        Part post = PlanBoats.solid("post", Kind.FITTING, PlanBoats.box(240, 8, -10, 250, 12, 10), 1);
+        Part post = TestParts.solid("post", Kind.FITTING, TestParts.box(240, 8, -10, 250, 12, 10), 1);
         assertEquals(new SlideRoom(40, 98), slides(pig, post));
-        Part aft = PlanBoats.solid("post", Kind.FITTING, PlanBoats.box(40, 8, -10, 60, 12, 10), 1);
+        Part aft = TestParts.solid("post", Kind.FITTING, TestParts.box(40, 8, -10, 60, 12, 10), 1);
         assertEquals(new SlideRoom(98, 40), slides(pig, aft));
-        Part aside = PlanBoats.solid("post", Kind.FITTING, PlanBoats.box(240, -12, -10, 250, 4, 10), 1);
+        Part aside = TestParts.solid("post", Kind.FITTING, TestParts.box(240, -12, -10, 250, 4, 10), 1);
         assertEquals(new SlideRoom(98, 98), slides(pig, aside));
         assertEquals(new SlideRoom(40, 98), slides(lead(true), aside));
-        Part hair = PlanBoats.solid("post", Kind.FITTING, PlanBoats.box(240, 8, -0.1, 250, 12, 10), 1);
+        Part hair = TestParts.solid("post", Kind.FITTING, TestParts.box(240, 8, -0.1, 250, 12, 10), 1);
         assertEquals(new SlideRoom(98, 98), slides(pig, hair));
-        Part finger = PlanBoats.solid("post", Kind.FITTING, PlanBoats.box(240, 8, -0.3, 250, 12, 10), 1);
+        Part finger = TestParts.solid("post", Kind.FITTING, TestParts.box(240, 8, -0.3, 250, 12, 10), 1);
         assertEquals(new SlideRoom(40, 98), slides(pig, finger));
         Boat open = PlanBoats.raft(1, MIDDLE, List.of(), pig);
         assertEquals(SlideRoom.NONE, SlideRoom.of(open.pieces(), pig));

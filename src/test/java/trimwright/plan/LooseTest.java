@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
@@ -44,7 +45,7 @@ class LooseTest {
         BoxShape box = (BoxShape) part.shape().orElseThrow();
         return part.withBody(
                 Optional.of(new BoxShape(
-                        box.fromMm().add(PlanBoats.at(mm, 0, 0)), box.toMm().add(PlanBoats.at(mm, 0, 0)))),
+                        box.fromMm().add(TestParts.at(mm, 0, 0)), box.toMm().add(TestParts.at(mm, 0, 0)))),
                 part.weighedMassG(),
                 part.givenCentreMm());
     }
@@ -91,7 +92,7 @@ class LooseTest {
     void theRoomOfWhatIsTakenOutIsUsedAgain() {
         Boat plain = PlanBoats.submarine(88, 1250, 0);
         List<Part> parts = new ArrayList<>(plain.parts());
-        Part alloy = PlanBoats.solid("alloy", Kind.BALLAST, PlanBoats.box(60, -9, 2, 740, 9, 11), 1.8);
+        Part alloy = TestParts.solid("alloy", Kind.BALLAST, TestParts.box(60, -9, 2, 740, 9, 11), 1.8);
         parts.add(alloy);
         Boat boat = plain.withParts(parts);
         assertFalse(Planner.plan(PlanRequest.of(boat, PlanBoats.WANTED, Goal.LEAST_MASS))
@@ -110,13 +111,13 @@ class LooseTest {
     void howFarAPartSlides() {
         Boat plain = PlanBoats.submarine(88, 1250, 0);
         List<Part> parts = new ArrayList<>(plain.parts());
-        Part lead = PlanBoats.solid("lead", Kind.BALLAST, PlanBoats.box(100, -5, 2, 200, 5, 8), 11.34)
+        Part lead = TestParts.solid("lead", Kind.BALLAST, TestParts.box(100, -5, 2, 200, 5, 8), 11.34)
                 .loose();
         parts.add(lead);
         SlideRoom free = SlideRoom.of(plain.withParts(parts).pieces(), lead);
         assertEquals(100 - 1.5, free.asternMm(), 1);
         assertEquals(798.5 - 200, free.aheadMm(), 1);
-        parts.add(PlanBoats.solid("stop", Kind.BALLAST, PlanBoats.box(260, -1, 2, 270, 1, 8), 11.34));
+        parts.add(TestParts.solid("stop", Kind.BALLAST, TestParts.box(260, -1, 2, 270, 1, 8), 11.34));
         assertEquals(60, SlideRoom.of(plain.withParts(parts).pieces(), lead).aheadMm(), 1);
     }
 
@@ -148,7 +149,7 @@ class LooseTest {
     @Test
     void aZoneOfThePlanIsNeverItsOwnObstacle() {
         List<Room> rooms = Room.of(
-                List.of(PlanBoats.zone("z", Zone.Use.FOAM, PlanBoats.box(700, -50, 20, 780, 50, 80), false)),
+                List.of(PlanBoats.zone("z", Zone.Use.FOAM, TestParts.box(700, -50, 20, 780, 50, 80), false)),
                 PlanBoats.submarine(88, 1250, 0).pieces(),
                 PlanBoats.submarine(88, 1250, 0).paintedLine().orElseThrow().plane());
         assertEquals(80 * 100 * 60, rooms.get(0).freeMm3(), 1e-6);

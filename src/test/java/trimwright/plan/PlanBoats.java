@@ -1,79 +1,36 @@
 package trimwright.plan;
 
+import static trimwright.TestParts.at;
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.hull;
+import static trimwright.TestParts.weighed;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.HullBuild;
 import trimwright.boat.Kind;
-import trimwright.boat.MeshShape;
 import trimwright.boat.PaintedLine;
 import trimwright.boat.Part;
 import trimwright.boat.Shape;
 import trimwright.boat.Targets;
 import trimwright.boat.Water;
 import trimwright.boat.Zone;
-import trimwright.mesh.MeshImport;
 import trimwright.mesh.Solids;
-import trimwright.mesh.TriangleMesh;
 
 /** Boats to plan for: a box-shaped submarine whose figures can be followed by hand. */
 final class PlanBoats {
 
     private PlanBoats() {}
 
-    static Vector3D at(double x, double y, double z) {
-        return new Vector3D(x, y, z);
-    }
-
-    static BoxShape box(double x0, double y0, double z0, double x1, double y1, double z1) {
-        return new BoxShape(at(x0, y0, z0), at(x1, y1, z1));
-    }
-
-    static Part hull(String id, TriangleMesh mesh, HullBuild build, double densityGPerCm3) {
-        return new Part(
-                id,
-                Kind.HULL,
-                Optional.of(new MeshShape(id + ".stl", MeshImport.AS_IS, mesh)),
-                Optional.of(build),
-                Optional.empty(),
-                Optional.of(densityGPerCm3),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                0);
-    }
-
-    static Part weighed(String id, Kind kind, Shape shape, double massG, Vector3D centre) {
-        return new Part(
-                id,
-                kind,
-                Optional.of(shape),
-                Optional.empty(),
-                Optional.of(massG),
-                Optional.empty(),
-                Optional.of(centre),
-                Optional.empty(),
-                false,
-                0);
-    }
-
     static Part tank(String id, String inside, Shape shape) {
-        return new Part(
-                id,
-                Kind.TANK,
-                Optional.of(shape),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(inside),
-                false,
-                0);
+        return TestParts.tank(id, shape, Optional.of(inside));
     }
 
     static Zone zone(String id, Zone.Use use, BoxShape box, boolean mirror) {
@@ -134,21 +91,6 @@ final class PlanBoats {
         List<Part> all = new ArrayList<>(List.of(others));
         all.add(tank("tank", "raft", box(200 - tankMm / 2, -40, 7.5, 200 + tankMm / 2, 40, 32.5)));
         return raft(massG, centre, zones, all.toArray(Part[]::new));
-    }
-
-    /** A piece of lead or foam of a density, as a boat file gives it. */
-    static Part solid(String id, Kind kind, Shape shape, double densityGPerCm3) {
-        return new Part(
-                id,
-                kind,
-                Optional.of(shape),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(densityGPerCm3),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                0);
     }
 
     static final Wanted WANTED = new Wanted(6, 4, new Targets.Band(20, 40), 0.5, 0.3, 1.5);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.HullBuild;
@@ -21,9 +22,9 @@ import trimwright.mesh.Solids;
 /** What is told about the ground of a plan, in zones whose room is known by hand. */
 class PlanCheckTest {
 
-    private static final Vector3D MIDDLE = PlanBoats.at(200, 0, 25);
+    private static final Vector3D MIDDLE = TestParts.at(200, 0, 25);
     private static final Part SKIN =
-            PlanBoats.hull("hull", Solids.box(0, -50, -90, 400, 50, 0), new HullBuild.Skin(2), 1.2);
+            TestParts.hull("hull", Solids.box(0, -50, -90, 400, 50, 0), new HullBuild.Skin(2), 1.2);
 
     private static Zone zone(String id, Zone.Use use, BoxShape box) {
         return PlanBoats.zone(id, use, box, false);
@@ -39,20 +40,20 @@ class PlanCheckTest {
     }
 
     private static Part block(double fromZ) {
-        return PlanBoats.solid("block", Kind.FITTING, PlanBoats.box(-1, -20, fromZ, 401, 20, 0), 1);
+        return TestParts.solid("block", Kind.FITTING, TestParts.box(-1, -20, fromZ, 401, 20, 0), 1);
     }
 
     /** Room under the raft for both: nothing to tell. A zone of 10 mm of which a block leaves a quarter, less, or nothing. */
     @Test
     void howMuchIsFree() {
-        Zone keel = zone("keel", Zone.Use.BALLAST, PlanBoats.box(100, -10, -10, 300, 10, 0));
-        Zone sides = zone("sides", Zone.Use.FOAM, PlanBoats.box(100, 60, 0, 300, 70, 40));
+        Zone keel = zone("keel", Zone.Use.BALLAST, TestParts.box(100, -10, -10, 300, 10, 0));
+        Zone sides = zone("sides", Zone.Use.FOAM, TestParts.box(100, 60, 0, 300, 70, 40));
         assertEquals(List.of(), told(PlanBoats.raft(1600, MIDDLE, List.of(keel, sides))));
         assertEquals(List.of(), told(PlanBoats.raft(1600, MIDDLE, List.of(keel, sides), block(-7.49))));
         Boat hardly = PlanBoats.raft(1600, MIDDLE, List.of(keel, sides), block(-7.5001));
         // Less than 2.5 mm cannot be cut.
         assertEquals(List.of("ZONE_WITHOUT_ROOM keel"), told(hardly));
-        Zone high = zone("keel", Zone.Use.BALLAST, PlanBoats.box(100, -10, -20, 300, 10, 0));
+        Zone high = zone("keel", Zone.Use.BALLAST, TestParts.box(100, -10, -20, 300, 10, 0));
         Boat some = PlanBoats.raft(1600, MIDDLE, List.of(high, sides), block(-15.1));
         assertEquals(List.of("ZONE_HARDLY_FREE keel"), told(some));
         Finding found = PlanCheck.rooms(some, Room.of(some.zones(), some.pieces(), WaterPlane.level(40)))
@@ -64,13 +65,16 @@ class PlanCheckTest {
 
     @Test
     void oneMaterialAlone() {
-        Zone keel = zone("keel", Zone.Use.BALLAST, PlanBoats.box(100, -10, -10, 300, 10, 0));
-        Zone sides = zone("sides", Zone.Use.FOAM, PlanBoats.box(100, 60, 0, 300, 70, 40));
+        Zone keel = zone("keel", Zone.Use.BALLAST, TestParts.box(100, -10, -10, 300, 10, 0));
+        Zone sides = zone("sides", Zone.Use.FOAM, TestParts.box(100, 60, 0, 300, 70, 40));
         for (Zone only : List.of(keel, sides)) {
             Boat boat = PlanBoats.raft(1600, MIDDLE, List.of(only));
             List<Finding> found = PlanCheck.rooms(boat, Room.of(boat.zones(), boat.pieces(), WaterPlane.level(40)));
-            assertEquals(List.of("PLAN_ONE_MATERIAL"), found.stream().map(PlanCheckTest::short_).toList());
-            assertEquals(only == keel ? "foam" : "ballast", found.get(0).values().get("missing"));
+            assertEquals(
+                    List.of("PLAN_ONE_MATERIAL"),
+                    found.stream().map(PlanCheckTest::short_).toList());
+            assertEquals(
+                    only == keel ? "foam" : "ballast", found.get(0).values().get("missing"));
         }
     }
 
@@ -79,25 +83,26 @@ class PlanCheckTest {
     void zonesThatWereFound() {
         Boat boat = PlanBoats.raft(1600, MIDDLE, List.of()).withParts(List.of(SKIN));
         List<Zone> found = List.of(
-                PlanBoats.zone("sides", Zone.Use.FOAM, PlanBoats.box(10, 10, -40, 390, 40, -10), true),
-                zone("beyond", Zone.Use.BALLAST, PlanBoats.box(500, -10, -40, 600, 10, -10)));
+                PlanBoats.zone("sides", Zone.Use.FOAM, TestParts.box(10, 10, -40, 390, 40, -10), true),
+                zone("beyond", Zone.Use.BALLAST, TestParts.box(500, -10, -40, 600, 10, -10)));
         List<Finding> told = PlanCheck.rooms(boat, Room.of(found, boat.pieces(), WaterPlane.level(-20)));
-        assertEquals(List.of("ZONES_FOUND"), told.stream().map(PlanCheckTest::short_).toList());
+        assertEquals(
+                List.of("ZONES_FOUND"), told.stream().map(PlanCheckTest::short_).toList());
         assertEquals(List.of("sides", "beyond"), told.get(0).values().get("zones"));
     }
 
     /** In the dry foam is of no use, and beside an open hull nobody knows what is inside. */
     @Test
     void dryFoamAndOpenHulls() {
-        Part sealed = PlanBoats.hull(
+        Part sealed = TestParts.hull(
                 "hull", Solids.box(0, -50, -90, 400, 50, 0), new HullBuild.Sealed(Optional.of(2.0)), 1.2);
         List<Zone> zones = List.of(
-                zone("dry foam", Zone.Use.FOAM, PlanBoats.box(10, -10, -40, 390, 10, -10)),
-                zone("dry lead", Zone.Use.BALLAST, PlanBoats.box(10, -10, -80, 390, 10, -50)));
+                zone("dry foam", Zone.Use.FOAM, TestParts.box(10, -10, -40, 390, 10, -10)),
+                zone("dry lead", Zone.Use.BALLAST, TestParts.box(10, -10, -80, 390, 10, -50)));
         Boat boat = PlanBoats.raft(1600, MIDDLE, zones);
         assertEquals(List.of("ZONE_FOAM_KEPT_DRY dry foam"), told(boat.withParts(List.of(sealed))));
         var mesh = Solids.box(0, -50, -90, 400, 50, 0);
-        Part open = PlanBoats.hull(
+        Part open = TestParts.hull(
                 "hull",
                 trimwright.mesh.TriangleMesh.owning(
                         mesh.xyz().clone(), java.util.Arrays.copyOf(mesh.corners(), mesh.corners().length - 3)),
@@ -114,7 +119,9 @@ class PlanCheckTest {
     }
 
     private static List<String> before(Boat boat, Wanted wanted) {
-        return PlanCheck.before(boat, wanted).stream().map(PlanCheckTest::short_).toList();
+        return PlanCheck.before(boat, wanted).stream()
+                .map(PlanCheckTest::short_)
+                .toList();
     }
 
     @Test
@@ -132,19 +139,21 @@ class PlanCheckTest {
     /** What is loose and yet not lead or foam that can be cut is named. */
     @Test
     void loosePartsThatStayWhole() {
-        Part pig = PlanBoats.solid("pig", Kind.BALLAST, PlanBoats.box(0, 0, 0, 1, 1, 1), 11);
-        Part motor = PlanBoats.solid("motor", Kind.FITTING, PlanBoats.box(0, 0, 0, 1, 1, 1), 11);
+        Part pig = TestParts.solid("pig", Kind.BALLAST, TestParts.box(0, 0, 0, 1, 1, 1), 11);
+        Part motor = TestParts.solid("motor", Kind.FITTING, TestParts.box(0, 0, 0, 1, 1, 1), 11);
         Boat boat = PlanBoats.raft(1600, MIDDLE, List.of(), pig.loose(), motor.loose(), motor.alone("fixed"));
         List<Finding> found = PlanCheck.loose(boat);
-        assertEquals(List.of(new Place.OnPart("motor")), found.stream().map(Finding::place).toList());
+        assertEquals(
+                List.of(new Place.OnPart("motor")),
+                found.stream().map(Finding::place).toList());
         assertEquals(List.of("pig", "motor"), List.copyOf(PlanRequest.looseParts(boat)));
     }
 
     /** A block that stands clear of another is moved into it: told. What was in the other already and is so no more than before is not. */
     @Test
     void whatIsRunInto() {
-        Part a = PlanBoats.solid("a", Kind.CYLINDER, PlanBoats.box(0, 0, 0, 20, 20, 20), 1);
-        Part b = PlanBoats.solid("b", Kind.CYLINDER, PlanBoats.box(30, 0, 0, 50, 20, 20), 1);
+        Part a = TestParts.solid("a", Kind.CYLINDER, TestParts.box(0, 0, 0, 20, 20, 20), 1);
+        Part b = TestParts.solid("b", Kind.CYLINDER, TestParts.box(30, 0, 0, 50, 20, 20), 1);
         Boat apart = PlanBoats.raft(1, MIDDLE, List.of()).withParts(List.of(a, b));
         Boat touching = Shifted.along(apart, "a", 15);
         Boat deeper = Shifted.along(apart, "a", 25);

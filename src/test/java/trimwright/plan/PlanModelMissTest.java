@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.Targets;
 import trimwright.statics.Condition;
@@ -48,16 +49,16 @@ class PlanModelMissTest {
     /** Nothing may be added, and she is told by how much she misses beyond 95 % of what is allowed; what she has too much of is positive. */
     @Test
     void whatIsMissedSurfaced() {
-        missesOnly(Aim.LINE, 1 - 0.475, model(raft(1640, PlanBoats.at(200, 0, 25))));
-        missesOnly(Aim.LINE, -(1 - 0.475), model(raft(1560, PlanBoats.at(200, 0, 25))));
+        missesOnly(Aim.LINE, 1 - 0.475, model(raft(1640, TestParts.at(200, 0, 25))));
+        missesOnly(Aim.LINE, -(1 - 0.475), model(raft(1560, TestParts.at(200, 0, 25))));
         double trim = Math.toDegrees(8000 / INERTIA - 0.475 / 200);
-        missesOnly(Aim.TRIM, -trim, model(raft(1600, PlanBoats.at(205, 0, 25))));
-        missesOnly(Aim.TRIM, trim, model(raft(1600, PlanBoats.at(195, 0, 25))));
+        missesOnly(Aim.TRIM, -trim, model(raft(1600, TestParts.at(205, 0, 25))));
+        missesOnly(Aim.TRIM, trim, model(raft(1600, TestParts.at(195, 0, 25))));
         double list = Math.toDegrees(3200.0 / 6400) - 0.285;
-        missesOnly(Aim.LIST, -list, model(raft(1600, PlanBoats.at(200, 2, 25))));
-        missesOnly(Aim.LIST, list, model(raft(1600, PlanBoats.at(200, -2, 25))));
-        missesOnly(Aim.GM, KM - 38 - 4, model(raft(1600, PlanBoats.at(200, 0, 38))));
-        assertEquals(List.of(), missed(model(raft(1600, PlanBoats.at(200, 0, 25))), EnumSet.allOf(Aim.class)));
+        missesOnly(Aim.LIST, -list, model(raft(1600, TestParts.at(200, 2, 25))));
+        missesOnly(Aim.LIST, list, model(raft(1600, TestParts.at(200, -2, 25))));
+        missesOnly(Aim.GM, KM - 38 - 4, model(raft(1600, TestParts.at(200, 0, 38))));
+        assertEquals(List.of(), missed(model(raft(1600, TestParts.at(200, 0, 25))), EnumSet.allOf(Aim.class)));
     }
 
     @Test
@@ -72,7 +73,7 @@ class PlanModelMissTest {
         PlanModel corrected = model(diver(385), PlanBoats.WANTED.withStability(8, 4));
         corrected.correct(Aim.BG, 1);
         missesOnly(Aim.BG, bg - 9, corrected);
-        PlanModel soft = model(raft(1600, PlanBoats.at(200, 0, 38)));
+        PlanModel soft = model(raft(1600, TestParts.at(200, 0, 38)));
         soft.correct(Aim.GM, 1);
         missesOnly(Aim.GM, KM - 38 - 5, soft);
     }
@@ -80,8 +81,8 @@ class PlanModelMissTest {
     /** A boat 2 mm off her line and 160 g off in the dive, where one weight mends either: the line is kept, and what weight it allows is used. */
     @Test
     void theLineIsDearest() {
-        Choice gram = one(Influence.ofMass(1, PlanBoats.at(200, 0, 25)));
-        Boat boat = PlanBoats.divingRaft(1520, PlanBoats.at(200, 0, 25), 350, List.of());
+        Choice gram = one(Influence.ofMass(1, TestParts.at(200, 0, 25)));
+        Boat boat = PlanBoats.divingRaft(1520, TestParts.at(200, 0, 25), 350, List.of());
         List<Miss> misses = missed(model(boat, gram), EnumSet.allOf(Aim.class));
         // At the line 1600 g and 19 g more at most; dived 2400 − 700 − 1619 g are left.
         assertEquals(List.of(Aim.RESIDUAL), misses.stream().map(Miss::aim).toList());
@@ -92,15 +93,15 @@ class PlanModelMissTest {
     @ParameterizedTest
     @CsvSource({"0.0004, 0", "0.001, 1"})
     void missesThatCount(double mm, int told) {
-        PlanModel model = model(raft(1600 + 40 * (0.475 + mm), PlanBoats.at(200, 0, 25)));
+        PlanModel model = model(raft(1600 + 40 * (0.475 + mm), TestParts.at(200, 0, 25)));
         assertEquals(told, missed(model, EnumSet.allOf(Aim.class)).size());
     }
 
     @Test
     void capsHold() {
-        Choice high = one(Influence.ofMass(1, PlanBoats.at(200, 0, 20)));
-        Choice low = one(Influence.ofMass(1, PlanBoats.at(200, 0, 10)));
-        Boat boat = raft(1300, PlanBoats.at(200, 0, 25));
+        Choice high = one(Influence.ofMass(1, TestParts.at(200, 0, 20)));
+        Choice low = one(Influence.ofMass(1, TestParts.at(200, 0, 10)));
+        Boat boat = raft(1300, TestParts.at(200, 0, 25));
         PlanRequest request = PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS);
         PlanBasis basis = PlanBasis.of(Condition.of(boat), request);
         PlanModel model =
@@ -124,7 +125,7 @@ class PlanModelMissTest {
         Choice.Spot spot = new Choice.Spot("z", trimwright.boat.Zone.Use.BALLAST, false);
         Choice pair = new Choice(u, List.of(spot, spot), 0.5);
         Choice single = new Choice(u, List.of(spot), 2);
-        PlanModel model = model(raft(1300, PlanBoats.at(200, 0, 25)), pair, single, Choice.plain(u));
+        PlanModel model = model(raft(1300, TestParts.at(200, 0, 25)), pair, single, Choice.plain(u));
         assertEquals(3 + 2 * 4, model.addedG(new double[] {3, 4, 100}), 1e-12);
     }
 
@@ -135,7 +136,7 @@ class PlanModelMissTest {
                 Set.of(Aim.RESIDUAL, Aim.BG, Aim.DIVED_TRIM, Aim.DIVED_LIST).contains(aim), aim.isDived());
         // A boat that does not dive misses none of those, whatever is wanted of her.
         Wanted deep = new Wanted(1000, 4, new Targets.Band(5000, 6000), 0.5, 0.3, 1.5);
-        PlanModel model = model(raft(1600, PlanBoats.at(200, 0, 25)), deep);
+        PlanModel model = model(raft(1600, TestParts.at(200, 0, 25)), deep);
         assertTrue(model.holding(EnumSet.of(aim)).solve().isOptimal());
         assertEquals(List.of(), missed(model, EnumSet.of(aim)));
     }

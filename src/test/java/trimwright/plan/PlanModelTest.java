@@ -10,6 +10,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.Targets;
 import trimwright.statics.Condition;
@@ -29,11 +30,11 @@ class PlanModelTest {
     }
 
     static Choice moment(double x, double y, double z) {
-        return one(Influence.ofLoad(0, PlanBoats.at(x, y, z)));
+        return one(Influence.ofLoad(0, TestParts.at(x, y, z)));
     }
 
     private static Choice tankMoment(double x, double y, double z) {
-        return one(Influence.ofTankWater(0, PlanBoats.at(x, y, z)));
+        return one(Influence.ofTankWater(0, TestParts.at(x, y, z)));
     }
 
     static PlanModel model(Boat boat, Wanted wanted, Choice... choices) {
@@ -50,7 +51,7 @@ class PlanModelTest {
     }
 
     static Boat diver(double tankMm) {
-        return PlanBoats.divingRaft(1600, PlanBoats.at(200, 0, 25), tankMm, List.of());
+        return PlanBoats.divingRaft(1600, TestParts.at(200, 0, 25), tankMm, List.of());
     }
 
     private static double used(PlanModel model, PlanModel.Hold hold) {
@@ -67,18 +68,18 @@ class PlanModelTest {
     @ParameterizedTest
     @CsvSource({"EXACT, 0.001", "BAND, 0.5", "WIDE, 0.95"})
     void weightForTheLine(PlanModel.Hold hold, double share) {
-        Choice gram = one(Influence.ofMass(1, PlanBoats.at(200, 0, 25)));
-        assertEquals(300 - share * 20, used(model(raft(1300, PlanBoats.at(200, 0, 25)), gram), hold), 1e-6);
-        Choice lift = one(Influence.ofMass(-1, PlanBoats.at(200, 0, 25)));
-        assertEquals(300 - share * 20, used(model(raft(1900, PlanBoats.at(200, 0, 25)), lift), hold), 1e-6);
+        Choice gram = one(Influence.ofMass(1, TestParts.at(200, 0, 25)));
+        assertEquals(300 - share * 20, used(model(raft(1300, TestParts.at(200, 0, 25)), gram), hold), 1e-6);
+        Choice lift = one(Influence.ofMass(-1, TestParts.at(200, 0, 25)));
+        assertEquals(300 - share * 20, used(model(raft(1900, TestParts.at(200, 0, 25)), lift), hold), 1e-6);
     }
 
     @ParameterizedTest
     @CsvSource({"EXACT, 0.001", "BAND, 0.5", "WIDE, 0.95"})
     void momentForTheTrim(PlanModel.Hold hold, double share) {
         double tolerance = share * 0.5 / 200 * INERTIA;
-        assertEquals(8000 - tolerance, used(model(raft(1600, PlanBoats.at(205, 0, 25)), moment(-1, 0, 0)), hold), 1e-6);
-        assertEquals(8000 - tolerance, used(model(raft(1600, PlanBoats.at(195, 0, 25)), moment(1, 0, 0)), hold), 1e-6);
+        assertEquals(8000 - tolerance, used(model(raft(1600, TestParts.at(205, 0, 25)), moment(-1, 0, 0)), hold), 1e-6);
+        assertEquals(8000 - tolerance, used(model(raft(1600, TestParts.at(195, 0, 25)), moment(1, 0, 0)), hold), 1e-6);
     }
 
     /** 8 g too heavy, she lies 0.2 mm deep: only at the widest, where 0.475 mm are allowed at either end, this leaves 0.275 mm for the trim by the bow, and as much by the stern. */
@@ -89,15 +90,15 @@ class PlanModelTest {
             double by = massG * 5;
             assertEquals(
                     by - tolerance,
-                    used(model(raft(massG, PlanBoats.at(205, 0, 25)), moment(-1, 0, 0)), PlanModel.Hold.WIDE),
+                    used(model(raft(massG, TestParts.at(205, 0, 25)), moment(-1, 0, 0)), PlanModel.Hold.WIDE),
                     1e-6);
             assertEquals(
                     by - tolerance,
-                    used(model(raft(massG, PlanBoats.at(195, 0, 25)), moment(1, 0, 0)), PlanModel.Hold.WIDE),
+                    used(model(raft(massG, TestParts.at(195, 0, 25)), moment(1, 0, 0)), PlanModel.Hold.WIDE),
                     1e-6);
             assertEquals(
                     by - 0.5 * 0.5 / 200 * INERTIA,
-                    used(model(raft(massG, PlanBoats.at(205, 0, 25)), moment(-1, 0, 0)), PlanModel.Hold.BAND),
+                    used(model(raft(massG, TestParts.at(205, 0, 25)), moment(-1, 0, 0)), PlanModel.Hold.BAND),
                     1e-6);
         }
     }
@@ -105,12 +106,12 @@ class PlanModelTest {
     /** Those of a line painted from x = 50 to 250; without one those of the boat. */
     @Test
     void theEndsAreThoseOfThePaintedLine() {
-        Boat raft = raft(1600, PlanBoats.at(205, 0, 25));
+        Boat raft = raft(1600, TestParts.at(205, 0, 25));
         Boat painted = new Boat(
                 raft.name(),
                 raft.water(),
                 java.util.Optional.of(
-                        new trimwright.boat.PaintedLine(List.of(PlanBoats.at(50, 0, 40), PlanBoats.at(250, 0, 40)))),
+                        new trimwright.boat.PaintedLine(List.of(TestParts.at(50, 0, 40), TestParts.at(250, 0, 40)))),
                 raft.parts(),
                 List.of(),
                 Targets.NONE);
@@ -139,8 +140,8 @@ class PlanModelTest {
     @CsvSource({"EXACT, 0.001", "BAND, 0.5", "WIDE, 0.95"})
     void momentForTheList(PlanModel.Hold hold, double share) {
         double tolerance = share * Math.toRadians(0.3) * 1600 * 4;
-        assertEquals(3200 - tolerance, used(model(raft(1600, PlanBoats.at(200, 2, 25)), moment(0, -1, 0)), hold), 1e-6);
-        assertEquals(3200 - tolerance, used(model(raft(1600, PlanBoats.at(200, -2, 25)), moment(0, 1, 0)), hold), 1e-6);
+        assertEquals(3200 - tolerance, used(model(raft(1600, TestParts.at(200, 2, 25)), moment(0, -1, 0)), hold), 1e-6);
+        assertEquals(3200 - tolerance, used(model(raft(1600, TestParts.at(200, -2, 25)), moment(0, 1, 0)), hold), 1e-6);
     }
 
     /** Where no GM is wanted degrees of list are counted with 1 mm. */
@@ -149,14 +150,14 @@ class PlanModelTest {
         Wanted soft = PlanBoats.WANTED.withStability(0, 0);
         assertEquals(
                 3200 - 0.5 * Math.toRadians(0.3) * 1600,
-                used(model(raft(1600, PlanBoats.at(200, 2, 25)), soft, moment(0, -1, 0)), PlanModel.Hold.BAND),
+                used(model(raft(1600, TestParts.at(200, 2, 25)), soft, moment(0, -1, 0)), PlanModel.Hold.BAND),
                 1e-6);
     }
 
     @Test
     void momentForGm() {
         Wanted firm = PlanBoats.WANTED.withStability(6, 20);
-        PlanModel model = model(raft(1600, PlanBoats.at(200, 0, 25)), firm, moment(0, 0, -1));
+        PlanModel model = model(raft(1600, TestParts.at(200, 0, 25)), firm, moment(0, 0, -1));
         assertEquals(1600 * (20 - (KM - 25)), exactly(model), 1e-6);
         assertEquals(20, model.stability(new double[] {1600 * (20 - (KM - 25))}).gmMm(), 1e-9);
         model.correct(Aim.GM, 1);
@@ -167,8 +168,8 @@ class PlanModelTest {
     @Test
     void weightForGm() {
         Wanted firm = PlanBoats.WANTED.withStability(6, 16);
-        Choice gram = one(Influence.ofMass(1, PlanBoats.at(200, 0, 2)));
-        PlanModel model = model(raft(1590, PlanBoats.at(200, 0, 25)), firm, gram);
+        Choice gram = one(Influence.ofMass(1, TestParts.at(200, 0, 2)));
+        PlanModel model = model(raft(1590, TestParts.at(200, 0, 25)), firm, gram);
         double x = used(model, PlanModel.Hold.WIDE);
         // Moments about the keel at the line: 1600 · 40.83 as the water carries, less weights, at least 16 mm of her
         // weight about the line's centre at 40 mm.
@@ -179,9 +180,9 @@ class PlanModelTest {
     @ParameterizedTest
     @CsvSource({"EXACT, 2", "BAND, 2", "WIDE, 0.4"})
     void waterForTheResidual(PlanModel.Hold hold, double margin) {
-        Choice water = one(Influence.ofTankWater(1, PlanBoats.at(200, 0, 30)));
+        Choice water = one(Influence.ofTankWater(1, TestParts.at(200, 0, 30)));
         assertEquals(800 - 2 * 370 - 40 + margin, used(model(diver(370), water), hold), 1e-6);
-        Choice less = one(Influence.ofTankWater(-1, PlanBoats.at(-200, 0, -30)));
+        Choice less = one(Influence.ofTankWater(-1, TestParts.at(-200, 0, -30)));
         assertEquals(20 - (800 - 2 * 395) + margin, used(model(diver(395), less), hold), 1e-6);
         PlanModel corrected = model(diver(395), less);
         corrected.correct(Aim.RESIDUAL, 5);
@@ -205,13 +206,13 @@ class PlanModelTest {
         model.correct(Aim.BG, 0.5);
         assertEquals(10.5 * 2370 - (1600 * 5 + 770 * 10), exactly(model), 1e-6);
         assertTrue(model.dives());
-        assertFalse(model(raft(1600, PlanBoats.at(200, 0, 25))).dives());
+        assertFalse(model(raft(1600, TestParts.at(200, 0, 25))).dives());
     }
 
     /** A weight whose water counts too: BG for a boat that gains mass in the tank. */
     @Test
     void tankWaterForBg() {
-        Choice water = one(Influence.ofTankWater(1, PlanBoats.at(200, 0, 5)));
+        Choice water = one(Influence.ofTankWater(1, TestParts.at(200, 0, 5)));
         Wanted wanted = new Wanted(7, 4, new Targets.Band(-1000, 1000), 0.5, 0.3, 1.5);
         double x = exactly(model(diver(385), wanted, water));
         assertEquals(7 * (2370 + x), 1600 * 5 + 770 * 10 + 25 * x, 1e-6);
@@ -230,7 +231,7 @@ class PlanModelTest {
             List<trimwright.boat.Part> parts = new java.util.ArrayList<>(diver.parts());
             parts.set(
                     parts.indexOf(diver.part("tank").orElseThrow()),
-                    PlanBoats.tank("tank", "raft", PlanBoats.box(7.5, side - 40, 7.5, 392.5, side + 40, 32.5)));
+                    PlanBoats.tank("tank", "raft", TestParts.box(7.5, side - 40, 7.5, 392.5, side + 40, 32.5)));
             double across = 770 - share * Math.toRadians(listDeg) * 2370 * 6;
             assertEquals(across, used(model(diver.withParts(parts), tankMoment(0, -side, 0)), hold), 1e-3);
         }
@@ -240,16 +241,16 @@ class PlanModelTest {
     @Test
     void corrections() {
         PlanModel line =
-                model(raft(1600, PlanBoats.at(200, 0, 25)), one(Influence.ofMass(-1, PlanBoats.at(200, 0, 25))));
+                model(raft(1600, TestParts.at(200, 0, 25)), one(Influence.ofMass(-1, TestParts.at(200, 0, 25))));
         line.correct(Aim.LINE, 0.25);
         line.correct(Aim.LINE, 0.25);
         assertEquals(20 - 0.02, exactly(line), 1e-6);
         assertEquals(20 - 19, used(line, PlanModel.Hold.WIDE), 1e-6);
-        PlanModel trim = model(raft(1600, PlanBoats.at(200, 0, 25)), moment(-1, 0, 0));
+        PlanModel trim = model(raft(1600, TestParts.at(200, 0, 25)), moment(-1, 0, 0));
         trim.correct(Aim.TRIM, 0.5);
         assertEquals(Math.toRadians(0.5) * INERTIA - 0.001 * 0.5 / 200 * INERTIA, exactly(trim), 1e-6);
         assertEquals(Math.toRadians(0.5) * INERTIA - 0.95 * 0.5 / 200 * INERTIA, used(trim, PlanModel.Hold.WIDE), 1e-6);
-        PlanModel list = model(raft(1600, PlanBoats.at(200, 0, 25)), moment(0, -1, 0));
+        PlanModel list = model(raft(1600, TestParts.at(200, 0, 25)), moment(0, -1, 0));
         list.correct(Aim.LIST, 0.5);
         assertEquals(Math.toRadians(0.5 - 0.0003) * 6400, exactly(list), 1e-6);
         PlanModel dived = model(diver(385), tankMoment(-1, 0, 0));
@@ -262,7 +263,7 @@ class PlanModelTest {
 
     @Test
     void tolerances() {
-        PlanModel model = model(raft(1600, PlanBoats.at(200, 0, 25)));
+        PlanModel model = model(raft(1600, TestParts.at(200, 0, 25)));
         assertEquals(0.5, model.tolerance(Aim.LINE));
         assertEquals(Math.toDegrees(0.5 / 200), model.tolerance(Aim.TRIM), 1e-12);
         assertEquals(0.3, model.tolerance(Aim.LIST));
@@ -272,7 +273,7 @@ class PlanModelTest {
         assertEquals(1.5, model.tolerance(Aim.BG));
         assertEquals(1, model.tolerance(Aim.GM));
         PlanModel other =
-                model(raft(1600, PlanBoats.at(200, 0, 25)), new Wanted(2, 8, new Targets.Band(20, 21), 0.5, 0.3, 1.5));
+                model(raft(1600, TestParts.at(200, 0, 25)), new Wanted(2, 8, new Targets.Band(20, 21), 0.5, 0.3, 1.5));
         assertEquals(1, other.tolerance(Aim.RESIDUAL));
         assertEquals(1, other.tolerance(Aim.BG));
         assertEquals(2, other.tolerance(Aim.GM));
@@ -281,20 +282,20 @@ class PlanModelTest {
     /** Of two weights that serve the line alike the lower is taken; a firmest plan takes the most that lowers her, and of what brings nothing none. */
     @Test
     void whatIsAlikeIsTakenWhereItSetsHerUp() {
-        Choice high = one(Influence.ofMass(1, PlanBoats.at(200, 0, 20)));
-        Choice low = one(Influence.ofMass(1, PlanBoats.at(200, 0, 10)));
+        Choice high = one(Influence.ofMass(1, TestParts.at(200, 0, 20)));
+        Choice low = one(Influence.ofMass(1, TestParts.at(200, 0, 10)));
         for (List<Choice> order : List.of(List.of(high, low), List.of(low, high))) {
-            PlanModel model = model(raft(1300, PlanBoats.at(200, 0, 25)), order.toArray(Choice[]::new));
+            PlanModel model = model(raft(1300, TestParts.at(200, 0, 25)), order.toArray(Choice[]::new));
             double[] x = model.programme(PlanModel.Hold.EXACT, Goal.LEAST_MASS)
                     .solve()
                     .x();
             assertEquals(299.98, x[order.indexOf(low)], 1e-4);
             assertEquals(0, x[order.indexOf(high)], 1e-9);
         }
-        Choice lowering = Choice.plain(new Unknown("low", Influence.ofLoad(0, PlanBoats.at(0, 0, -1)), 77, 1));
+        Choice lowering = Choice.plain(new Unknown("low", Influence.ofLoad(0, TestParts.at(0, 0, -1)), 77, 1));
         Choice idle = Choice.plain(new Unknown("idle", Influence.NOTHING, 77, 1));
-        Choice raising = Choice.plain(new Unknown("high", Influence.ofLoad(0, PlanBoats.at(0, 0, 1)), 77, 1));
-        for (Boat boat : List.of(diver(385), raft(1600, PlanBoats.at(200, 0, 25)))) {
+        Choice raising = Choice.plain(new Unknown("high", Influence.ofLoad(0, TestParts.at(0, 0, 1)), 77, 1));
+        for (Boat boat : List.of(diver(385), raft(1600, TestParts.at(200, 0, 25)))) {
             PlanModel model = model(boat, lowering, idle, raising);
             double[] x = model.programme(PlanModel.Hold.EXACT, Goal.firmestFor(1e6))
                     .solve()
@@ -310,8 +311,8 @@ class PlanModelTest {
     /** A tank that can be lowered sets up a boat that dives, and no other. */
     @Test
     void aFirmestPlanIsJudgedDivedWhereSheDives() {
-        for (Boat boat : List.of(diver(385), raft(1600, PlanBoats.at(200, 0, 25)))) {
-            Choice lowered = Choice.plain(new Unknown("tank", Influence.ofTankWater(0, PlanBoats.at(0, 0, -1)), 77, 1));
+        for (Boat boat : List.of(diver(385), raft(1600, TestParts.at(200, 0, 25)))) {
+            Choice lowered = Choice.plain(new Unknown("tank", Influence.ofTankWater(0, TestParts.at(0, 0, -1)), 77, 1));
             double[] x = model(boat, lowered)
                     .programme(PlanModel.Hold.EXACT, Goal.firmestFor(1e6))
                     .solve()
@@ -323,7 +324,7 @@ class PlanModelTest {
     /** Asked to lie 0.2 mm higher, which she need not, and to trim 0.5°: her stern may stay 0.475 − 0.2 mm short of that. */
     @Test
     void theEndsAreHeldToTheCorrections() {
-        PlanModel model = model(raft(1600, PlanBoats.at(200, 0, 25)), moment(-1, 0, 0));
+        PlanModel model = model(raft(1600, TestParts.at(200, 0, 25)), moment(-1, 0, 0));
         model.correct(Aim.LINE, 0.2);
         model.correct(Aim.TRIM, 0.5);
         assertEquals((Math.toRadians(0.5) - 0.275 / 200) * INERTIA, used(model, PlanModel.Hold.WIDE), 1e-6);

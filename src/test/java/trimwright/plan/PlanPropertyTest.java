@@ -12,6 +12,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.lifecycle.AfterContainer;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
@@ -31,12 +32,12 @@ class PlanPropertyTest {
     private static final AtomicInteger FEASIBLE = new AtomicInteger();
 
     private static Part tower(double lengthMm, double middleXMm, double deckMm) {
-        return PlanBoats.weighed(
+        return TestParts.weighed(
                 "tower",
                 Kind.FITTING,
-                PlanBoats.box(middleXMm - lengthMm / 10, -12, deckMm, middleXMm + lengthMm / 10, 12, deckMm + 45),
+                TestParts.box(middleXMm - lengthMm / 10, -12, deckMm, middleXMm + lengthMm / 10, 12, deckMm + 45),
                 50,
-                PlanBoats.at(middleXMm, 0, deckMm + 20));
+                TestParts.at(middleXMm, 0, deckMm + 20));
     }
 
     /** A box submarine of any proportions whose tank holds about what stands above her line, without zones. */
@@ -49,14 +50,14 @@ class PlanPropertyTest {
         double fore = 0.8 * length;
         double middle = 0.52 * length;
         List<Part> parts = new ArrayList<>();
-        parts.add(PlanBoats.hull(
+        parts.add(TestParts.hull(
                 "hull", Solids.box(0, -beam / 2, 0, length, beam / 2, height), new HullBuild.Skin(1.5), 1.2));
         parts.add(tower(length, middle, height));
         BarShape cylinder =
-                new BarShape(PlanBoats.at(aft, 0, axis), PlanBoats.at(fore, 0, axis), 2 * radius, BarShape.Ends.FLAT);
+                new BarShape(TestParts.at(aft, 0, axis), TestParts.at(fore, 0, axis), 2 * radius, BarShape.Ends.FLAT);
         double displacedG = cylinder.solid().volumeMm3() / 1000;
-        parts.add(PlanBoats.weighed(
-                "wtc", Kind.CYLINDER, cylinder, massShare * displacedG, PlanBoats.at(middle, aside, axis - 4)));
+        parts.add(TestParts.weighed(
+                "wtc", Kind.CYLINDER, cylinder, massShare * displacedG, TestParts.at(middle, aside, axis - 4)));
         double above = 1.5 * (2 * (length + beam) * (height - line) + length * beam) + length / 5 * 24 * 45;
         double bore = Math.PI * 0.92 * 0.92 * radius * radius;
         double tank = tankShare * above / bore;
@@ -64,15 +65,15 @@ class PlanPropertyTest {
                 "tank",
                 "wtc",
                 new BarShape(
-                        PlanBoats.at(middle - tank / 2, 0, axis),
-                        PlanBoats.at(middle + tank / 2, 0, axis),
+                        TestParts.at(middle - tank / 2, 0, axis),
+                        TestParts.at(middle + tank / 2, 0, axis),
                         2 * 0.92 * radius,
                         BarShape.Ends.FLAT)));
         return new Boat(
                 "random",
                 Water.FRESH,
                 Optional.of(new PaintedLine(
-                        List.of(PlanBoats.at(0.03 * length, 0, line), PlanBoats.at(0.97 * length, 0, line)))),
+                        List.of(TestParts.at(0.03 * length, 0, line), TestParts.at(0.97 * length, 0, line)))),
                 parts,
                 List.of(),
                 Targets.NONE);

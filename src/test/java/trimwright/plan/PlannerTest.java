@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.Kind;
 import trimwright.boat.Part;
@@ -180,7 +181,7 @@ class PlannerTest {
         BallastPlan trimmed =
                 Planner.plan(PlanBoats.request(PlanBoats.submarine(88, 1250, 0), PlanBoats.WANTED, Goal.LEAST_MASS));
         List<Part> parts = new ArrayList<>(trimmed.planned().parts());
-        parts.add(PlanBoats.solid("too much foam", Kind.FOAM, PlanBoats.box(300, -20, 90, 500, 20, 100), 0.03));
+        parts.add(TestParts.solid("too much foam", Kind.FOAM, TestParts.box(300, -20, 90, 500, 20, 100), 0.03));
         Boat boat = new Boat(
                 "box",
                 Water.FRESH,

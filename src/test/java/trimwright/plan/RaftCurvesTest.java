@@ -10,6 +10,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
@@ -27,14 +28,14 @@ import trimwright.statics.Flotation;
 class RaftCurvesTest {
 
     private static final double WET_LEAD = 1 - 1 / 11.34;
-    static final Vector3D MIDDLE = PlanBoats.at(200, 0, 25);
-    static final Zone KEEL = PlanBoats.zone("keel", Zone.Use.BALLAST, PlanBoats.box(150, -10, -10, 250, 10, 0), false);
+    static final Vector3D MIDDLE = TestParts.at(200, 0, 25);
+    static final Zone KEEL = PlanBoats.zone("keel", Zone.Use.BALLAST, TestParts.box(150, -10, -10, 250, 10, 0), false);
 
     /** Foam on both sides over 10 mm of her height, as many cm³ in all. */
     private static Zone foam(String id, double fromZ, double cm3) {
         double half = cm3 * 1000 / (2 * 10 * 10) / 2;
         return PlanBoats.zone(
-                id, Zone.Use.FOAM, PlanBoats.box(200 - half, 50, fromZ, 200 + half, 60, fromZ + 10), true);
+                id, Zone.Use.FOAM, TestParts.box(200 - half, 50, fromZ, 200 + half, 60, fromZ + 10), true);
     }
 
     /** Held to her line to a hair, so that nothing is gained by being off it. */
@@ -135,7 +136,7 @@ class RaftCurvesTest {
     /** A raft as she floats: her own plane, half of GM and BG, her residual to 1.5 g, and a share of her list. */
     @Test
     void whatAPairKeeps() {
-        Boat raft = PlanBoats.raft(1640, PlanBoats.at(200, 0.5, 25), List.of());
+        Boat raft = PlanBoats.raft(1640, TestParts.at(200, 0.5, 25), List.of());
         Equilibrium rest = Flotation.settling(trimwright.statics.Condition.of(raft))
                 .settled()
                 .orElseThrow();
@@ -190,29 +191,19 @@ class RaftCurvesTest {
     /** A cylinder moved takes with it what stands in it, and what stands in that; nothing else. */
     @Test
     void whatMovesAlong() {
-        Part motor = new Part(
-                "motor",
-                Kind.FITTING,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(10.0),
-                Optional.empty(),
-                Optional.of(PlanBoats.at(100, 1, 2)),
-                Optional.of("tank"),
-                false,
-                0);
-        BarShape bar = new BarShape(PlanBoats.at(0, 3, 80), PlanBoats.at(9, 4, 80), 4, BarShape.Ends.ROUND);
-        Part rod = PlanBoats.solid("rod", Kind.CYLINDER, bar, 1);
+        Part motor = TestParts.inside("tank", TestParts.compact("motor", 10.0, TestParts.at(100, 1, 2)));
+        BarShape bar = new BarShape(TestParts.at(0, 3, 80), TestParts.at(9, 4, 80), 4, BarShape.Ends.ROUND);
+        Part rod = TestParts.solid("rod", Kind.CYLINDER, bar, 1);
         Boat boat = PlanBoats.divingRaft(1600, MIDDLE, 385, List.of(), motor, rod);
         Boat moved = Shifted.along(boat, "raft", 7);
         assertEquals(
-                PlanBoats.box(7, -50, 0, 407, 50, 60),
+                TestParts.box(7, -50, 0, 407, 50, 60),
                 moved.part("raft").orElseThrow().shape().orElseThrow());
         assertEquals(
-                PlanBoats.box(14.5, -40, 7.5, 399.5, 40, 32.5),
+                TestParts.box(14.5, -40, 7.5, 399.5, 40, 32.5),
                 moved.part("tank").orElseThrow().shape().orElseThrow());
         assertEquals(
-                PlanBoats.at(107, 1, 2),
+                TestParts.at(107, 1, 2),
                 moved.part("motor").orElseThrow().givenCentreMm().orElseThrow());
         assertEquals(rod, moved.part("rod").orElseThrow());
         assertEquals(
@@ -220,11 +211,11 @@ class RaftCurvesTest {
                 Shifted.changed(boat, moved).stream().map(Part::id).toList());
         Boat turned = Shifted.along(boat, "rod", -2);
         BarShape there = (BarShape) turned.part("rod").orElseThrow().shape().orElseThrow();
-        assertEquals(new BarShape(PlanBoats.at(-2, 3, 80), PlanBoats.at(7, 4, 80), 4, BarShape.Ends.ROUND), there);
+        assertEquals(new BarShape(TestParts.at(-2, 3, 80), TestParts.at(7, 4, 80), 4, BarShape.Ends.ROUND), there);
         assertTrue(Shifted.canMove(rod));
         assertTrue(Shifted.canMove(boat.part("tank").orElseThrow()));
         assertFalse(Shifted.canMove(motor));
-        Part hull = PlanBoats.hull("h", Solids.box(0, 0, 0, 1, 1, 1), new HullBuild.Skin(1), 1);
+        Part hull = TestParts.hull("h", Solids.box(0, 0, 0, 1, 1, 1), new HullBuild.Skin(1), 1);
         assertFalse(Shifted.canMove(hull));
     }
 
@@ -247,11 +238,11 @@ class RaftCurvesTest {
      */
     @Test
     void theBestPlaceIsAsGoodAsAFineSearchFinds() {
-        Zone bow = PlanBoats.zone("bow", Zone.Use.BALLAST, PlanBoats.box(380, -20, -20, 400, 20, 0), false);
-        Zone stern = PlanBoats.zone("stern", Zone.Use.BALLAST, PlanBoats.box(180, -20, -20, 200, 20, 0), false);
-        Part mast = PlanBoats.weighed("mast", Kind.FITTING, PlanBoats.box(199, -1, 60, 201, 1, 61), 1e-9, MIDDLE);
-        Part pod = PlanBoats.weighed(
-                "pod", Kind.CYLINDER, PlanBoats.box(150, -5, 60, 250, 5, 70), 400, PlanBoats.at(200, 0, 60));
+        Zone bow = PlanBoats.zone("bow", Zone.Use.BALLAST, TestParts.box(380, -20, -20, 400, 20, 0), false);
+        Zone stern = PlanBoats.zone("stern", Zone.Use.BALLAST, TestParts.box(180, -20, -20, 200, 20, 0), false);
+        Part mast = TestParts.weighed("mast", Kind.FITTING, TestParts.box(199, -1, 60, 201, 1, 61), 1e-9, MIDDLE);
+        Part pod = TestParts.weighed(
+                "pod", Kind.CYLINDER, TestParts.box(150, -5, 60, 250, 5, 70), 400, TestParts.at(200, 0, 60));
         Boat boat = PlanBoats.raft(1100, MIDDLE, List.of(bow, stern), mast, pod);
         PlanRequest request = request(boat, Goal.LEAST_MASS);
         Shifted.Best best = Shifted.best(request, "pod", -30, 30).orElseThrow();

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
@@ -24,8 +25,8 @@ class RaftPlanTest {
     void leadUnderARaftByHand() {
         Boat boat = PlanBoats.raft(
                 1300,
-                PlanBoats.at(200, 0, 25),
-                List.of(PlanBoats.zone("under", Zone.Use.BALLAST, PlanBoats.box(50, -10, -12, 350, 10, 0), false)));
+                TestParts.at(200, 0, 25),
+                List.of(PlanBoats.zone("under", Zone.Use.BALLAST, TestParts.box(50, -10, -12, 350, 10, 0), false)));
         BallastPlan plan = Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
         assertTrue(plan.feasible());
         // The line is held to a thousandth of its tolerance: 0.0005 mm of 40 g/mm.
@@ -42,8 +43,8 @@ class RaftPlanTest {
     void leadAgainstATrimByHand() {
         Boat boat = PlanBoats.raft(
                 1300,
-                PlanBoats.at(210, 0, 25),
-                List.of(PlanBoats.zone("under", Zone.Use.BALLAST, PlanBoats.box(20, -20, -12, 380, 20, 0), false)));
+                TestParts.at(210, 0, 25),
+                List.of(PlanBoats.zone("under", Zone.Use.BALLAST, TestParts.box(20, -20, -12, 380, 20, 0), false)));
         BallastPlan plan = Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
         assertTrue(plan.feasible());
         BoxShape piece = (BoxShape) plan.pieces().get(0).shape().orElseThrow();
@@ -63,11 +64,11 @@ class RaftPlanTest {
     void oneLeadAndTwoFoamsByHand() {
         Boat boat = PlanBoats.raft(
                 1650,
-                PlanBoats.at(208, 0, 25),
+                TestParts.at(208, 0, 25),
                 List.of(
-                        PlanBoats.zone("stern lead", Zone.Use.BALLAST, PlanBoats.box(24, -15, -12, 36, 15, 0), false),
-                        PlanBoats.zone("bow", Zone.Use.FOAM, PlanBoats.box(400, -60, 0, 414, 60, 40), false),
-                        PlanBoats.zone("stern", Zone.Use.FOAM, PlanBoats.box(-14, -60, 0, 0, 60, 40), false)));
+                        PlanBoats.zone("stern lead", Zone.Use.BALLAST, TestParts.box(24, -15, -12, 36, 15, 0), false),
+                        PlanBoats.zone("bow", Zone.Use.FOAM, TestParts.box(400, -60, 0, 414, 60, 40), false),
+                        PlanBoats.zone("stern", Zone.Use.FOAM, TestParts.box(-14, -60, 0, 0, 60, 40), false)));
         PlanRequest request = PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS);
         CellProgramme programme = CellProgramme.of(request);
         CellProgramme.Outline outline = programme.outline();
@@ -96,13 +97,13 @@ class RaftPlanTest {
     /** A raft of 1300 g that must weigh 1600 in the water, with a post that parts the zone under her: port and starboard together hold what the zone may, not each. */
     @Test
     void theLimitOfAZoneCountsBothItsSides() {
-        Part post = PlanBoats.weighed(
-                "post", Kind.CYLINDER, PlanBoats.box(40, -2, -12, 360, 2, 0), 1, PlanBoats.at(200, 0, -6));
+        Part post = TestParts.weighed(
+                "post", Kind.CYLINDER, TestParts.box(40, -2, -12, 360, 2, 0), 1, TestParts.at(200, 0, -6));
         List<Boolean> feasible = new ArrayList<>();
         for (double mostG : new double[] {345, 200}) {
             Zone zone = new Zone(
-                    "under", Zone.Use.BALLAST, PlanBoats.box(50, -12, -12, 350, 12, 0), Optional.of(mostG), false);
-            Boat boat = PlanBoats.raft(1300, PlanBoats.at(200, 0, 25), List.of(zone), post);
+                    "under", Zone.Use.BALLAST, TestParts.box(50, -12, -12, 350, 12, 0), Optional.of(mostG), false);
+            Boat boat = PlanBoats.raft(1300, TestParts.at(200, 0, 25), List.of(zone), post);
             BallastPlan plan = Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
             feasible.add(plan.feasible());
             // The post displaces 320 · 4 · 12 = 15.36 cm³ and weighs 1 g.

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.Kind;
@@ -20,7 +21,7 @@ import trimwright.boat.Zone;
 class RaftWaysOutTest {
 
     private static final double WET_LEAD = 1 - 1 / 11.34;
-    private static final Vector3D MIDDLE = PlanBoats.at(200, 0, 25);
+    private static final Vector3D MIDDLE = TestParts.at(200, 0, 25);
 
     private static Planner.Answer answer(Boat boat, Wanted wanted, Goal goal) {
         Planner.Answer answer = Planner.answer(PlanBoats.request(boat, wanted, goal));
@@ -44,7 +45,7 @@ class RaftWaysOutTest {
 
     private static Zone keel(double netG) {
         double height = netG / (100 * 20 * 10.34e-3);
-        return PlanBoats.zone("keel", Zone.Use.BALLAST, PlanBoats.box(150, -10, -height, 250, 10, 0), false);
+        return PlanBoats.zone("keel", Zone.Use.BALLAST, TestParts.box(150, -10, -height, 250, 10, 0), false);
     }
 
     /**
@@ -155,8 +156,8 @@ class RaftWaysOutTest {
                         "tank",
                         "raft",
                         new BarShape(
-                                PlanBoats.at(15, 0, 20),
-                                PlanBoats.at(385, 0, 20),
+                                TestParts.at(15, 0, 20),
+                                TestParts.at(385, 0, 20),
                                 Math.sqrt(8000 / Math.PI),
                                 BarShape.Ends.FLAT)));
         List<WayOut> ways = waysOut(box.withParts(parts), PlanBoats.WANTED);
@@ -176,10 +177,10 @@ class RaftWaysOutTest {
     /** 200 g of lead, 182.4 in the water, make her 82.4 g too heavy: told is what is taken out, in whole grams, so that what is left keeps her at the line. */
     @Test
     void leadOnBoardThatIsTakenOut() {
-        Part pig = PlanBoats.solid(
-                "pig", Kind.BALLAST, PlanBoats.box(150, -10, -200 / 11.34e-3 / 2000, 250, 10, 0), 11.34);
-        Part motor = PlanBoats.weighed(
-                "motor", Kind.FITTING, PlanBoats.box(150, -10, 60, 250, 10, 61), 1e-9, PlanBoats.at(200, 0, 60));
+        Part pig = TestParts.solid(
+                "pig", Kind.BALLAST, TestParts.box(150, -10, -200 / 11.34e-3 / 2000, 250, 10, 0), 11.34);
+        Part motor = TestParts.weighed(
+                "motor", Kind.FITTING, TestParts.box(150, -10, 60, 250, 10, 61), 1e-9, TestParts.at(200, 0, 60));
         List<WayOut> ways = waysOut(PlanBoats.raft(1500, MIDDLE, List.of(), pig, motor), PlanBoats.WANTED);
         WayOut out = way(ways, WayOut.Kind.TAKEN_OUT, "pig").orElseThrow();
         assertEquals((200 * WET_LEAD - 100) / WET_LEAD, out.amount(), 0.51);
@@ -212,9 +213,9 @@ class RaftWaysOutTest {
      */
     @Test
     void onlyPiecesAreNotToBeHad() {
-        Zone bilge = PlanBoats.zone("bilge", Zone.Use.BALLAST, PlanBoats.box(150, 5, -20, 250, 25, 0), true);
-        Part pig = PlanBoats.solid("pig", Kind.BALLAST, PlanBoats.box(199, -1, -1, 201, 1, 0), 11.34);
-        Boat boat = PlanBoats.raft(1300, PlanBoats.at(200, 1, 25), List.of(bilge), pig);
+        Zone bilge = PlanBoats.zone("bilge", Zone.Use.BALLAST, TestParts.box(150, 5, -20, 250, 25, 0), true);
+        Part pig = TestParts.solid("pig", Kind.BALLAST, TestParts.box(199, -1, -1, 201, 1, 0), 11.34);
+        Boat boat = PlanBoats.raft(1300, TestParts.at(200, 1, 25), List.of(bilge), pig);
         Wanted exact = new Wanted(6, 4, new Targets.Band(20, 40), 0.5, 1e-3, 1.5);
         Planner.Answer answer = answer(boat, exact, Goal.LEAST_MASS);
         assertEquals(1, answer.plan().misses().size());
@@ -231,7 +232,10 @@ class RaftWaysOutTest {
             weight += grams;
         }
         double gm = answer.plan().surfaced().settled().orElseThrow().gmTransverseMm();
-        assertEquals(-Math.toDegrees(Math.atan(moment / weight / gm)), Math.signum(miss.amount()) * (Math.abs(miss.amount()) + 1e-3), 1e-4);
+        assertEquals(
+                -Math.toDegrees(Math.atan(moment / weight / gm)),
+                Math.signum(miss.amount()) * (Math.abs(miss.amount()) + 1e-3),
+                1e-4);
         WayOut eased = answer.waysOut().get(0);
         assertEquals(WayOut.Kind.AIM_EASED, eased.kind());
         assertEquals("list", eased.subject());

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.HullBuild;
@@ -27,7 +28,7 @@ import trimwright.mesh.Solids;
 class RoomSurveyTest {
 
     private static Part stands(String id, double x0, double y0, double z0, double x1, double y1, double z1) {
-        return PlanBoats.weighed(id, Kind.FITTING, PlanBoats.box(x0, y0, z0, x1, y1, z1), 1, PlanBoats.at(0, 0, 0));
+        return TestParts.weighed(id, Kind.FITTING, TestParts.box(x0, y0, z0, x1, y1, z1), 1, TestParts.at(0, 0, 0));
     }
 
     private static List<Room> rooms(List<Zone> zones, WaterPlane line, Part... parts) {
@@ -47,7 +48,7 @@ class RoomSurveyTest {
     /** A zone of 96 × 20 × 36 mm: twelve slices of 8 mm, two layers of 10 mm below the line and one of 16 above; a box stands in the sixth slice. */
     @Test
     void slicesLayersAndSums() {
-        Room room = room(PlanBoats.box(0, -10, 0, 96, 10, 36), 20, stands("box", 40, -10, 0, 48, 10, 5));
+        Room room = room(TestParts.box(0, -10, 0, 96, 10, 36), 20, stands("box", 40, -10, 0, 48, 10, 5));
         assertEquals(96 * 20 * 20 - 8 * 20 * 5, room.belowLineMm3(), 1e-6);
         assertEquals(96 * 20 * 16, room.aboveLineMm3(), 1e-6);
         assertEquals(96 * 20 * 36 - 8 * 20 * 5, room.freeMm3(), 1e-6);
@@ -75,7 +76,7 @@ class RoomSurveyTest {
             double[] heights = {0, 10, 20, 36};
             double bottom = cell.slice() == 5 && cell.layer() == 0 ? 5 : heights[cell.layer()];
             assertEquals(
-                    PlanBoats.box(8 * cell.slice(), -10, bottom, 8 * cell.slice() + 8, 10, heights[cell.layer() + 1]),
+                    TestParts.box(8 * cell.slice(), -10, bottom, 8 * cell.slice() + 8, 10, heights[cell.layer() + 1]),
                     cell.box());
             assertEquals(cell.layer() < 2, cell.belowLine());
             assertEquals("z", cell.zone());
@@ -86,7 +87,7 @@ class RoomSurveyTest {
 
     @Test
     void portAndStarboardAreToldApart() {
-        Room room = room(PlanBoats.box(0, -10, 0, 8, 10, 10), 4, stands("box", 0, 2, 0, 8, 6, 7));
+        Room room = room(TestParts.box(0, -10, 0, 8, 10, 10), 4, stands("box", 0, 2, 0, 8, 6, 7));
         Room.Slice slice = room.slices().get(0);
         assertEquals(1, room.slices().size());
         assertEquals(8 * 6 * 4, slice.portBelowMm3(), 1e-9);
@@ -113,7 +114,7 @@ class RoomSurveyTest {
         "24, 36, 35, 3, 3"
     })
     void howManyPieces(double length, double height, double line, int slices, int layers) {
-        Room room = room(PlanBoats.box(0, 0, 0, length, 10, height), line);
+        Room room = room(TestParts.box(0, 0, 0, length, 10, height), line);
         assertEquals(slices, room.slices().size());
         assertEquals(
                 slices * layers,
@@ -127,7 +128,7 @@ class RoomSurveyTest {
     /** A long wide zone has coarser columns, and the room in it is as large as by hand to what it says. */
     @Test
     void aLargeZone() {
-        Room room = room(PlanBoats.box(0, -100, 0, 640, 100, 10), 20, stands("box", 100.3, -50.7, 0, 200.9, 60.1, 4));
+        Room room = room(TestParts.box(0, -100, 0, 640, 100, 10), 20, stands("box", 100.3, -50.7, 0, 200.9, 60.1, 4));
         double free = 640 * 200 * 10 - 100.6 * 110.8 * 4;
         assertEquals(free, room.freeMm3(), room.errorMm3());
         assertTrue(room.errorMm3() < 0.01 * free, "stated " + room.errorMm3());
@@ -136,8 +137,8 @@ class RoomSurveyTest {
     /** A line that slants 1 in 8 along the boat, from 10 to 22 mm: what lies below it, by the trapezium; cells keep below its lowest and above its highest corner. */
     @Test
     void aSlantedLine() {
-        WaterPlane line = WaterPlane.of(PlanBoats.at(-1, 0, 8).normalize(), 10 * 8 / Math.sqrt(65));
-        Room room = rooms(List.of(zone(Zone.Use.FOAM, PlanBoats.box(0, -10, 0, 96, 10, 36))), line)
+        WaterPlane line = WaterPlane.of(TestParts.at(-1, 0, 8).normalize(), 10 * 8 / Math.sqrt(65));
+        Room room = rooms(List.of(zone(Zone.Use.FOAM, TestParts.box(0, -10, 0, 96, 10, 36))), line)
                 .get(0);
         assertEquals(10, Room.heightAt(line, 0, 3), 1e-9);
         assertEquals(22, Room.heightAt(line, 96, -7), 1e-9);
@@ -152,10 +153,10 @@ class RoomSurveyTest {
         }
         assertEquals(96 * 20 * (10 + 14), room.cellsMm3(), 1e-6);
         double[] across = Room.heightsOver(
-                WaterPlane.of(PlanBoats.at(0, -1, 4).normalize(), 10 * 4 / Math.sqrt(17)),
+                WaterPlane.of(TestParts.at(0, -1, 4).normalize(), 10 * 4 / Math.sqrt(17)),
                 new Bounds(0, -8, 0, 96, 12, 36));
         double[] other = Room.heightsOver(
-                WaterPlane.of(PlanBoats.at(1, 1, 4).normalize(), 40 / Math.sqrt(18)), new Bounds(0, -8, 0, 16, 12, 36));
+                WaterPlane.of(TestParts.at(1, 1, 4).normalize(), 40 / Math.sqrt(18)), new Bounds(0, -8, 0, 16, 12, 36));
         assertEquals(10 - 3 - 4, other[0], 1e-9);
         assertEquals(10 + 2, other[1], 1e-9);
         assertEquals(8, across[0], 1e-9);
@@ -169,7 +170,7 @@ class RoomSurveyTest {
         // Boxes end in the middle of the first column beside: of 3 mm 2.5 are left.
         assertEquals(
                 cells,
-                room(PlanBoats.box(0, 0, 0, 8, 10, 12), 20, stands("b", 0, 0, 0, 8, toY, 12))
+                room(TestParts.box(0, 0, 0, 8, 10, 12), 20, stands("b", 0, 0, 0, 8, toY, 12))
                         .cells()
                         .size());
     }
@@ -225,7 +226,7 @@ class RoomSurveyTest {
                     }
                 }
             }
-            Room room = room(PlanBoats.box(0, 0, 0, 8, 20, 12), 50, parts.toArray(Part[]::new));
+            Room room = room(TestParts.box(0, 0, 0, 8, 20, 12), 50, parts.toArray(Part[]::new));
             assertEquals(8 * best, room.cellsMm3(), 1e-6, boxes.toString());
             for (RoomCell cell : room.cells()) {
                 found++;
@@ -245,8 +246,7 @@ class RoomSurveyTest {
     @Test
     void columnsThatAreNotWholeMm() {
         double step = 30.5 / 31;
-        Room room = room(
-                PlanBoats.box(0, 2, 10, 8, 32.5, 46), 3, stands("box", -1, -1, 15, 4, 2 + 10 * step, 19));
+        Room room = room(TestParts.box(0, 2, 10, 8, 32.5, 46), 3, stands("box", -1, -1, 15, 4, 2 + 10 * step, 19));
         assertEquals(8 * 30.5 * 36 - 4 * 10 * step * 4, room.freeMm3(), 1e-6);
         // Ten columns differ by 4 mm from those ahead of them, and four from those beside them.
         assertEquals(0.5 * 1 * step * (10 * 4 + 4 * 4), room.errorMm3(), 1e-6);
@@ -254,27 +254,27 @@ class RoomSurveyTest {
         assertEquals(3, boxes.size());
         // Beside the box, from the middle of the first free column; over and under it the layer is free.
         double beside = 2 + 10.5 * step;
-        assertEquals(0, PlanBoats.at(0, beside, 10).distance(boxes.get(0).fromMm()), 1e-9);
-        assertEquals(0, PlanBoats.at(8, 32.5, 22).distance(boxes.get(0).toMm()), 1e-9);
-        assertEquals(PlanBoats.box(0, 2, 22, 8, 32.5, 34), boxes.get(1));
-        assertEquals(PlanBoats.box(0, 2, 34, 8, 32.5, 46), boxes.get(2));
+        assertEquals(0, TestParts.at(0, beside, 10).distance(boxes.get(0).fromMm()), 1e-9);
+        assertEquals(0, TestParts.at(8, 32.5, 22).distance(boxes.get(0).toMm()), 1e-9);
+        assertEquals(TestParts.box(0, 2, 22, 8, 32.5, 34), boxes.get(1));
+        assertEquals(TestParts.box(0, 2, 34, 8, 32.5, 46), boxes.get(2));
     }
 
     /** A step along the slice is free only as far as in all of its columns. */
     @Test
     void theWholeLengthOfASliceIsFree() {
         Room room = room(
-                PlanBoats.box(0, 0, 0, 8, 10, 12),
+                TestParts.box(0, 0, 0, 8, 10, 12),
                 50,
                 stands("low", 0, 0, 0, 4, 10, 3),
                 stands("high", 4, 0, 8, 8, 10, 12));
         assertEquals(
-                List.of(PlanBoats.box(0, 0, 3, 8, 10, 8)),
+                List.of(TestParts.box(0, 0, 3, 8, 10, 8)),
                 room.cells().stream().map(RoomCell::box).toList());
         // Of two stretches the longer, also where the other begins lower.
-        Room shelf = room(PlanBoats.box(0, 0, 0, 8, 10, 12), 50, stands("shelf", 3, 0, 4, 5, 10, 5));
+        Room shelf = room(TestParts.box(0, 0, 0, 8, 10, 12), 50, stands("shelf", 3, 0, 4, 5, 10, 5));
         assertEquals(
-                List.of(PlanBoats.box(0, 0, 5, 8, 10, 12)),
+                List.of(TestParts.box(0, 0, 5, 8, 10, 12)),
                 shelf.cells().stream().map(RoomCell::box).toList());
     }
 
@@ -282,7 +282,7 @@ class RoomSurveyTest {
     @ParameterizedTest
     @CsvSource({"5, 1", "4, 1", "6, 2"})
     void cutApartWhereItIsWorthIt(double height, int cells) {
-        Room room = room(PlanBoats.box(0, -10, 0, 8, 10, 12), 50, stands("wall", -1, -2, 0, 9, 2, height));
+        Room room = room(TestParts.box(0, -10, 0, 8, 10, 12), 50, stands("wall", -1, -2, 0, 9, 2, height));
         // 180 against 20 · (12 − 5) = 140: 1.286 times as much; 160: 1.125.
         assertEquals(height == 4 ? 1 : 2, room.cells().size());
         if (height != 4) {
@@ -293,16 +293,16 @@ class RoomSurveyTest {
 
     @Test
     void twinsAndZonesToOneSideAreCutInOne() {
-        Zone side = PlanBoats.zone("side", Zone.Use.FOAM, PlanBoats.box(0, 3, 0, 8, 13, 12), true);
+        Zone side = PlanBoats.zone("side", Zone.Use.FOAM, TestParts.box(0, 3, 0, 8, 13, 12), true);
         List<Room> rooms = rooms(List.of(side), WaterPlane.level(50));
         assertEquals(List.of(false, true), rooms.stream().map(Room::twin).toList());
         assertEquals(
-                PlanBoats.box(0, 3, 0, 8, 13, 12), rooms.get(0).cells().get(0).box());
+                TestParts.box(0, 3, 0, 8, 13, 12), rooms.get(0).cells().get(0).box());
         assertEquals(
-                PlanBoats.box(0, -13, 0, 8, -3, 12), rooms.get(1).cells().get(0).box());
+                TestParts.box(0, -13, 0, 8, -3, 12), rooms.get(1).cells().get(0).box());
         assertEquals(true, rooms.get(1).cells().get(0).twin());
         for (double y : new double[] {3, -13}) {
-            Room one = room(PlanBoats.box(0, y, 0, 8, y + 10, 12), 50);
+            Room one = room(TestParts.box(0, y, 0, 8, y + 10, 12), 50);
             assertEquals(1, one.cells().size());
             assertEquals(false, one.cells().get(0).twin());
         }
@@ -312,19 +312,20 @@ class RoomSurveyTest {
     @Test
     void theFirstZoneHasTheRoom() {
         List<Zone> zones = List.of(
-                PlanBoats.zone("a", Zone.Use.FOAM, PlanBoats.box(0, 0, 0, 16, 10, 12), true),
-                PlanBoats.zone("b", Zone.Use.BALLAST, PlanBoats.box(8, -20, 4, 24, 20, 8), false));
+                PlanBoats.zone("a", Zone.Use.FOAM, TestParts.box(0, 0, 0, 16, 10, 12), true),
+                PlanBoats.zone("b", Zone.Use.BALLAST, TestParts.box(8, -20, 4, 24, 20, 8), false));
         List<Room> rooms = rooms(zones, WaterPlane.level(50));
         assertEquals(16 * 10 * 12, rooms.get(0).freeMm3(), 1e-6);
         assertEquals(16 * 10 * 12, rooms.get(1).freeMm3(), 1e-6);
         assertEquals((16 * 40 - 8 * 20) * 4, rooms.get(2).freeMm3(), 1e-6);
         assertEquals("b", rooms.get(2).zone().id());
         List<Zone> aside = List.of(
-                PlanBoats.zone("a", Zone.Use.FOAM, PlanBoats.box(4, 1, 0, 12, 11, 12), false),
-                PlanBoats.zone("b", Zone.Use.FOAM, PlanBoats.box(0, -20, 4, 24, 20, 8), false));
+                PlanBoats.zone("a", Zone.Use.FOAM, TestParts.box(4, 1, 0, 12, 11, 12), false),
+                PlanBoats.zone("b", Zone.Use.FOAM, TestParts.box(0, -20, 4, 24, 20, 8), false));
         Room second = rooms(aside, WaterPlane.level(50)).get(1);
         assertEquals((24 * 40 - 8 * 10) * 4, second.freeMm3(), 1e-6);
-        assertEquals((24 * 40 * 12 - 80 * 8) / (24 * 40 - 80.0), second.centroidMm().getX(), 1e-9);
+        assertEquals(
+                (24 * 40 * 12 - 80 * 8) / (24 * 40 - 80.0), second.centroidMm().getX(), 1e-9);
         assertEquals(-80 * 6 / (24 * 40 - 80.0), second.centroidMm().getY(), 1e-9);
     }
 
@@ -332,10 +333,10 @@ class RoomSurveyTest {
     @Test
     void watertightHulls() {
         Part hull =
-                PlanBoats.hull("hull", Solids.box(0, -20, 0, 80, 20, 30), new HullBuild.Sealed(Optional.of(2.0)), 1.2);
-        BoxShape within = PlanBoats.box(10, -10, 0, 26, 10, 12);
-        BoxShape under = PlanBoats.box(10, -10, -12, 26, 10, 0);
-        BoxShape both = PlanBoats.box(10, -10, -12, 26, 10, 12);
+                TestParts.hull("hull", Solids.box(0, -20, 0, 80, 20, 30), new HullBuild.Sealed(Optional.of(2.0)), 1.2);
+        BoxShape within = TestParts.box(10, -10, 0, 26, 10, 12);
+        BoxShape under = TestParts.box(10, -10, -12, 26, 10, 0);
+        BoxShape both = TestParts.box(10, -10, -12, 26, 10, 12);
         for (Zone.Use use : Zone.Use.values()) {
             Room dry = rooms(List.of(zone(use, within)), WaterPlane.level(50), hull)
                     .get(0);
@@ -356,7 +357,7 @@ class RoomSurveyTest {
         Part lump = new Part(
                 "lump",
                 Kind.FITTING,
-                Optional.of(PlanBoats.box(0, -20, 0, 80, 20, 30)),
+                Optional.of(TestParts.box(0, -20, 0, 80, 20, 30)),
                 Optional.empty(),
                 Optional.of(1.0),
                 Optional.empty(),
@@ -370,17 +371,17 @@ class RoomSurveyTest {
         assertEquals(0, full.get(0).freeMm3());
         assertEquals(List.of(), full.get(0).cells());
         assertEquals(Optional.of("hull"), full.get(0).inside());
-        assertEquals(PlanBoats.at(18, 0, 0), full.get(0).centroidMm());
+        assertEquals(TestParts.at(18, 0, 0), full.get(0).centroidMm());
         assertEquals(List.of("lump"), full.get(0).takenBy());
     }
 
     /** A zone through a flooded hull and a watertight one beside it has room in both. */
     @Test
     void floodedAndWatertight() {
-        Part dry = PlanBoats.hull("dry", Solids.box(0, 0, 0, 80, 20, 30), new HullBuild.Sealed(Optional.of(1.0)), 1.2);
-        Part wet = PlanBoats.hull("wet", Solids.box(0, -20, 0, 80, 0, 30), new HullBuild.Skin(1), 1.2);
+        Part dry = TestParts.hull("dry", Solids.box(0, 0, 0, 80, 20, 30), new HullBuild.Sealed(Optional.of(1.0)), 1.2);
+        Part wet = TestParts.hull("wet", Solids.box(0, -20, 0, 80, 0, 30), new HullBuild.Skin(1), 1.2);
         List<Room> rooms = rooms(
-                List.of(zone(Zone.Use.BALLAST, PlanBoats.box(8, -30, 0, 24, 30, 30))), WaterPlane.level(50), dry, wet);
+                List.of(zone(Zone.Use.BALLAST, TestParts.box(8, -30, 0, 24, 30, 30))), WaterPlane.level(50), dry, wet);
         assertEquals(
                 List.of(Optional.empty(), Optional.of("dry")),
                 rooms.stream().map(Room::inside).toList());

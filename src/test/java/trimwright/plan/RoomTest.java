@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import trimwright.TestMeshes;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
@@ -30,10 +31,10 @@ class RoomTest {
     /** A box hull of 2 mm: inside it is 396 × 96 × 56 mm; the line cuts it at 30. */
     @Test
     void insideOfABox() {
-        Part hull = PlanBoats.hull("hull", Solids.box(0, -50, 0, 400, 50, 60), new HullBuild.Skin(2), 1.2);
+        Part hull = TestParts.hull("hull", Solids.box(0, -50, 0, 400, 50, 60), new HullBuild.Skin(2), 1.2);
         Room room = room(
                 List.of(hull),
-                PlanBoats.zone("all", Zone.Use.FOAM, PlanBoats.box(-10, -60, -10, 410, 60, 70), false),
+                PlanBoats.zone("all", Zone.Use.FOAM, TestParts.box(-10, -60, -10, 410, 60, 70), false),
                 30);
         double slice = 96 * 56;
         assertEquals(396 * slice, room.freeMm3(), room.errorMm3());
@@ -51,14 +52,14 @@ class RoomTest {
     /** A zone with a bar lying through it: its volume less that of the bar. */
     @Test
     void aBarTakesItsRoom() {
-        Part bar = PlanBoats.weighed(
+        Part bar = TestParts.weighed(
                 "bar",
                 Kind.CYLINDER,
-                new BarShape(PlanBoats.at(0, 3, 1), PlanBoats.at(300, 3, 1), 40, BarShape.Ends.FLAT),
+                new BarShape(TestParts.at(0, 3, 1), TestParts.at(300, 3, 1), 40, BarShape.Ends.FLAT),
                 100,
-                PlanBoats.at(150, 0, 0));
+                TestParts.at(150, 0, 0));
         Room room = room(
-                List.of(bar), PlanBoats.zone("z", Zone.Use.FOAM, PlanBoats.box(50, -40, -40, 250, 40, 40), false), 100);
+                List.of(bar), PlanBoats.zone("z", Zone.Use.FOAM, TestParts.box(50, -40, -40, 250, 40, 40), false), 100);
         double expected = 200 * (80 * 80 - Math.PI * 20 * 20);
         // Mid-ordinate rule over 80 columns across: the circle's chord area is off by less than a part in 500.
         assertEquals(expected, room.freeMm3(), 0.002 * expected);
@@ -69,10 +70,10 @@ class RoomTest {
     @Test
     void insideOfAnEllipsoid() {
         TriangleMesh mesh = TestMeshes.ellipsoid(150, 40, 30, 5);
-        Part hull = PlanBoats.hull("hull", mesh, new HullBuild.Skin(1e-6), 1.2);
+        Part hull = TestParts.hull("hull", mesh, new HullBuild.Skin(1e-6), 1.2);
         Room room = room(
                 List.of(hull),
-                PlanBoats.zone("z", Zone.Use.FOAM, PlanBoats.box(-160, -45, -35, 160, 45, 35), false),
+                PlanBoats.zone("z", Zone.Use.FOAM, TestParts.box(-160, -45, -35, 160, 45, 35), false),
                 0);
         assertEquals(mesh.signedVolume(), room.freeMm3(), 0.003 * mesh.signedVolume());
         assertEquals(mesh.signedVolume(), room.freeMm3(), room.errorMm3());
@@ -83,10 +84,10 @@ class RoomTest {
     /** A wall of 20 mm in the middle of a zone 80 mm wide leaves 30 mm on either side: boxes to port and to starboard. */
     @Test
     void bothSidesOfWhatStandsInTheMiddleAreCut() {
-        Part wall = PlanBoats.weighed(
-                "wall", Kind.CYLINDER, PlanBoats.box(-10, -10, -20, 310, 10, 60), 100, PlanBoats.at(150, 0, 0));
+        Part wall = TestParts.weighed(
+                "wall", Kind.CYLINDER, TestParts.box(-10, -10, -20, 310, 10, 60), 100, TestParts.at(150, 0, 0));
         Room room = room(
-                List.of(wall), PlanBoats.zone("z", Zone.Use.FOAM, PlanBoats.box(0, -40, 0, 300, 40, 12), false), 100);
+                List.of(wall), PlanBoats.zone("z", Zone.Use.FOAM, TestParts.box(0, -40, 0, 300, 40, 12), false), 100);
         double side = 300 * 30 * 12;
         for (boolean starboard : new boolean[] {false, true}) {
             double volume = 0;

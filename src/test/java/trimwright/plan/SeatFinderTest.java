@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import trimwright.TestMeshes;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
@@ -29,17 +30,17 @@ class SeatFinderTest {
             double diameter,
             BarShape.Ends ends,
             double gap) {
-        Part cylinder = PlanBoats.weighed(
+        Part cylinder = TestParts.weighed(
                 "wtc",
                 Kind.CYLINDER,
-                new BarShape(PlanBoats.at(-halfLength, 0, z), PlanBoats.at(halfLength, 0, z), diameter, ends),
+                new BarShape(TestParts.at(-halfLength, 0, z), TestParts.at(halfLength, 0, z), diameter, ends),
                 100,
-                PlanBoats.at(0, 0, z));
+                TestParts.at(0, 0, z));
         Boat boat = new Boat(
                 "seat",
                 Water.FRESH,
                 Optional.empty(),
-                List.of(PlanBoats.hull("hull", hull, new HullBuild.Skin(wall), 1.2), cylinder),
+                List.of(TestParts.hull("hull", hull, new HullBuild.Skin(wall), 1.2), cylinder),
                 List.of(),
                 Targets.NONE);
         return SeatFinder.seat(boat, cylinder, gap);
@@ -74,22 +75,22 @@ class SeatFinderTest {
 
     @Test
     void aPartInTheWayOfASeatIsNamed() {
-        Part cylinder = PlanBoats.weighed(
+        Part cylinder = TestParts.weighed(
                 "wtc",
                 Kind.CYLINDER,
-                new BarShape(PlanBoats.at(-100, 0, 45), PlanBoats.at(100, 0, 45), 60, BarShape.Ends.FLAT),
+                new BarShape(TestParts.at(-100, 0, 45), TestParts.at(100, 0, 45), 60, BarShape.Ends.FLAT),
                 100,
-                PlanBoats.at(0, 0, 45));
-        Part lead = PlanBoats.weighed(
-                "keel lead", Kind.BALLAST, PlanBoats.box(-50, -8, 2, 50, 8, 8), 100, PlanBoats.at(0, 0, 5));
-        Part beside = PlanBoats.weighed(
-                "bilge lead", Kind.BALLAST, PlanBoats.box(-50, 38, 2, 50, 46, 8), 100, PlanBoats.at(0, 42, 5));
+                TestParts.at(0, 0, 45));
+        Part lead = TestParts.weighed(
+                "keel lead", Kind.BALLAST, TestParts.box(-50, -8, 2, 50, 8, 8), 100, TestParts.at(0, 0, 5));
+        Part beside = TestParts.weighed(
+                "bilge lead", Kind.BALLAST, TestParts.box(-50, 38, 2, 50, 46, 8), 100, TestParts.at(0, 42, 5));
         Boat boat = new Boat(
                 "seat",
                 Water.FRESH,
                 Optional.empty(),
                 List.of(
-                        PlanBoats.hull("hull", Solids.box(-200, -50, 0, 200, 50, 80), new HullBuild.Skin(2), 1.2),
+                        TestParts.hull("hull", Solids.box(-200, -50, 0, 200, 50, 80), new HullBuild.Skin(2), 1.2),
                         cylinder,
                         lead,
                         beside),

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import trimwright.TestParts;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Zone;
 
@@ -30,7 +31,7 @@ class StripMakerTest {
 
     /** Over one slice. */
     private static BoxShape box(int slice, double z, double halfWidth, double height) {
-        return PlanBoats.box(10 * slice, -halfWidth, z, 10 * slice + 10, halfWidth, z + height);
+        return TestParts.box(10 * slice, -halfWidth, z, 10 * slice + 10, halfWidth, z + height);
     }
 
     private static List<RoomCell> grid(Zone.Use use, int slices, int layers) {
@@ -71,12 +72,12 @@ class StripMakerTest {
     @CsvSource({"1280, 1", "1281, 2", "2560, 2", "2561, 3", "4800, 3"})
     void leadLiesLowestAndFoamHighest(double amount, int layers) {
         Strip lead = spread(grid(Zone.Use.BALLAST, 4, 3), amount, ONE).get(0);
-        near(PlanBoats.box(0, -4, 0, 40, 4, 5 * layers), lead.run);
+        near(TestParts.box(0, -4, 0, 40, 4, 5 * layers), lead.run);
         assertEquals(amount, lead.volumeMm3(), 1e-9);
         assertEquals(20, lead.centreXMm(), 1e-9);
         assertEquals(0.01134 * amount, lead.massG(), 1e-9);
         Strip foam = spread(grid(Zone.Use.FOAM, 4, 3), amount, ONE).get(0);
-        near(PlanBoats.box(0, -4, 15 - 5 * layers, 40, 4, 15), foam.run);
+        near(TestParts.box(0, -4, 15 - 5 * layers, 40, 4, 15), foam.run);
         assertEquals(0.00003 * amount, foam.massG(), 1e-9);
     }
 
@@ -120,7 +121,7 @@ class StripMakerTest {
     }
 
     private static BoxShape box(double fromX, double toX) {
-        return PlanBoats.box(fromX, -4, 0, toX, 4, 5);
+        return TestParts.box(fromX, -4, 0, toX, 4, 5);
     }
 
     /** Of two runs as near and as large the one farther from the middle of the boat's height is taken. */
@@ -143,7 +144,7 @@ class StripMakerTest {
         List<RoomCell> ahead = new ArrayList<>(grid(Zone.Use.BALLAST, 4, 1));
         ahead.add(cell(Zone.Use.BALLAST, 4, 0, box(4, 0, last / 2, 5)));
         near(
-                PlanBoats.box(0, -halfWidth, 0, length, halfWidth, 5),
+                TestParts.box(0, -halfWidth, 0, length, halfWidth, 5),
                 in(0, ahead, 1600, ONE).get(0).run);
         List<RoomCell> astern = new ArrayList<>();
         astern.add(cell(Zone.Use.BALLAST, 0, 0, box(0, 0, last / 2, 5)));
@@ -151,7 +152,7 @@ class StripMakerTest {
             astern.add(cell(slice, 0));
         }
         near(
-                PlanBoats.box(50 - length, -halfWidth, 0, 50, halfWidth, 5),
+                TestParts.box(50 - length, -halfWidth, 0, 50, halfWidth, 5),
                 in(4, astern, 1600, ONE).get(0).run);
     }
 
@@ -160,11 +161,11 @@ class StripMakerTest {
     @CsvSource({"8.7, 8.7", "8.79, 8.7", "9.97, 9.9", "10, 10", "10.49, 10", "12.5, 12.5", "12.7, 12.5"})
     void sectionsCanBeMeasured(double free, double cut) {
         for (Zone.Use use : Zone.Use.values()) {
-            BoxShape room = PlanBoats.box(0, 1, 20, 10, 1 + free, 20 + free);
+            BoxShape room = TestParts.box(0, 1, 20, 10, 1 + free, 20 + free);
             Strip strip = in(0, List.of(cell(use, 0, 0, room)), 10, ONE).get(0);
             double z = use == Zone.Use.BALLAST ? 20 : 20 + free - cut;
             double middle = 1 + free / 2;
-            near(PlanBoats.box(0, middle - cut / 2, z, 10, middle + cut / 2, z + cut), strip.run);
+            near(TestParts.box(0, middle - cut / 2, z, 10, middle + cut / 2, z + cut), strip.run);
         }
     }
 
@@ -178,11 +179,11 @@ class StripMakerTest {
         for (boolean upperFirst : new boolean[] {false, true}) {
             List<RoomCell> cells = new ArrayList<>();
             cells.add(cell(0, 0));
-            BoxShape above = PlanBoats.box(0, -upperWidth / 2, upperZ, 10, upperWidth / 2, upperZ + 5);
+            BoxShape above = TestParts.box(0, -upperWidth / 2, upperZ, 10, upperWidth / 2, upperZ + 5);
             cells.add(upperFirst ? 0 : 1, cell(Zone.Use.BALLAST, 0, 1, above));
             // 330 mm³ and a quarter are more than the 400 of the lower layer.
             Strip strip = spread(cells, 330, ONE).get(0);
-            near(PlanBoats.box(0, -width / 2, 0, 10, width / 2, height), strip.run);
+            near(TestParts.box(0, -width / 2, 0, 10, width / 2, height), strip.run);
         }
     }
 
@@ -192,7 +193,7 @@ class StripMakerTest {
         for (double z : new double[] {5, 5.5}) {
             List<RoomCell> cells = List.of(
                     cell(Zone.Use.BALLAST, 0, 0, box(0, 0, 1.5, 5)), cell(Zone.Use.BALLAST, 0, 1, box(0, z, 4, 5)));
-            near(PlanBoats.box(0, -4, z, 10, 4, z + 5), spread(cells, 330, ONE).get(0).run);
+            near(TestParts.box(0, -4, z, 10, 4, z + 5), spread(cells, 330, ONE).get(0).run);
         }
     }
 
@@ -200,18 +201,18 @@ class StripMakerTest {
     @Test
     void layersThatAreSetOff() {
         List<RoomCell> cells = List.of(
-                cell(Zone.Use.BALLAST, 0, 0, PlanBoats.box(0, -4, 0, 10, 3, 5)),
-                cell(Zone.Use.BALLAST, 0, 1, PlanBoats.box(0, -3, 5, 10, 4, 10)));
-        near(PlanBoats.box(0, -3, 0, 10, 3, 10), spread(cells, 400, ONE).get(0).run);
+                cell(Zone.Use.BALLAST, 0, 0, TestParts.box(0, -4, 0, 10, 3, 5)),
+                cell(Zone.Use.BALLAST, 0, 1, TestParts.box(0, -3, 5, 10, 4, 10)));
+        near(TestParts.box(0, -3, 0, 10, 3, 10), spread(cells, 400, ONE).get(0).run);
     }
 
     /** Runs end where a slice is missing, and where what neighbours share is too small. */
     @Test
     void aRunIsSharedByAllItsSlices() {
         List<RoomCell> cells = List.of(
-                cell(Zone.Use.BALLAST, 0, 0, PlanBoats.box(0, -5, 0, 10, 4, 6)),
-                cell(Zone.Use.BALLAST, 1, 0, PlanBoats.box(10, -4, 0.5, 20, 5, 6.5)));
-        near(PlanBoats.box(0, -4, 0.5, 20, 4, 6), spread(cells, 100, ONE).get(0).run);
+                cell(Zone.Use.BALLAST, 0, 0, TestParts.box(0, -5, 0, 10, 4, 6)),
+                cell(Zone.Use.BALLAST, 1, 0, TestParts.box(10, -4, 0.5, 20, 5, 6.5)));
+        near(TestParts.box(0, -4, 0.5, 20, 4, 6), spread(cells, 100, ONE).get(0).run);
     }
 
     @Test
@@ -302,16 +303,16 @@ class StripMakerTest {
         assertEquals(2, strips.size());
         near(box(0, 40), strips.get(0).run);
         assertEquals(1000, strips.get(0).volumeMm3(), 1e-9);
-        near(PlanBoats.box(0, -4, 5, 40, 4, 10), strips.get(1).run);
+        near(TestParts.box(0, -4, 5, 40, 4, 10), strips.get(1).run);
         assertEquals(0, strips.get(1).volumeMm3());
         assertEquals(20, strips.get(1).centreXMm(), 1e-9);
         assertEquals(1, spread(grid(Zone.Use.BALLAST, 4, 1), 1000, spare).size());
         // No higher than a fifth of the amount needs, and of foam under the first.
         near(
-                PlanBoats.box(0, -4, 5, 40, 4, 10),
+                TestParts.box(0, -4, 5, 40, 4, 10),
                 spread(grid(Zone.Use.BALLAST, 4, 3), 1000, spare).get(1).run);
         near(
-                PlanBoats.box(0, -4, 5, 40, 4, 10),
+                TestParts.box(0, -4, 5, 40, 4, 10),
                 spread(grid(Zone.Use.FOAM, 4, 3), 1000, spare).get(1).run);
         StripMaker.Style single = new StripMaker.Style(0, false, true, 1);
         assertEquals(1, spread(grid(Zone.Use.BALLAST, 4, 2), 1000, single).size());
@@ -339,7 +340,7 @@ class StripMakerTest {
             List<Strip> strips = spread(cells, 1150, THREE);
             near(wideAft ? box(0, 20) : box(20, 40), strips.get(0).run);
             double from = wideAft ? 20 : 0;
-            near(PlanBoats.box(from, -1.9, 0, from + 20, 1.9, 5), strips.get(1).run);
+            near(TestParts.box(from, -1.9, 0, from + 20, 1.9, 5), strips.get(1).run);
             assertEquals(1150, strips.get(0).volumeMm3() + strips.get(1).volumeMm3(), 1e-6);
         }
     }

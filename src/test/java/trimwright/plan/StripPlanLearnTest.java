@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Targets;
@@ -47,12 +48,12 @@ class StripPlanLearnTest {
     /** What was built floats 0.3 mm too deep by 12 g: 288 g are asked for the next time, and as much less again the time after. */
     @Test
     void whatFloatsTooDeepIsMadeLighter() {
-        Strip keel = lead("keel", PlanBoats.box(50, -10, -12, 350, 10, 0), 100);
-        StripPlan plan = plan(raft(1300, PlanBoats.at(200, 0, 25)), list(keel));
-        plan.learn(floated(raft(1612, PlanBoats.at(200, 0, 25))));
+        Strip keel = lead("keel", TestParts.box(50, -10, -12, 350, 10, 0), 100);
+        StripPlan plan = plan(raft(1300, TestParts.at(200, 0, 25)), list(keel));
+        plan.learn(floated(raft(1612, TestParts.at(200, 0, 25))));
         assertTrue(plan.solve());
         assertEquals(288 / WET_LEAD, keel.massG(), 0.51);
-        plan.learn(floated(raft(1612, PlanBoats.at(200, 0, 25))));
+        plan.learn(floated(raft(1612, TestParts.at(200, 0, 25))));
         assertTrue(plan.solve());
         assertEquals(276 / WET_LEAD, keel.massG(), 0.51);
     }
@@ -63,9 +64,9 @@ class StripPlanLearnTest {
      */
     @Test
     void whatTrimsByTheBowIsLoadedAft() {
-        Strip keel = lead("keel", PlanBoats.box(50, -10, -12, 350, 10, 0), 100);
-        StripPlan plan = plan(raft(1300, PlanBoats.at(200, 0, 25)), list(keel));
-        plan.learn(floated(raft(1600, PlanBoats.at(202, 0, 25))));
+        Strip keel = lead("keel", TestParts.box(50, -10, -12, 350, 10, 0), 100);
+        StripPlan plan = plan(raft(1300, TestParts.at(200, 0, 25)), list(keel));
+        plan.learn(floated(raft(1600, TestParts.at(202, 0, 25))));
         assertTrue(plan.solve());
         double inertia = 100 * Math.pow(400, 3) / 12 / 1000;
         double trim = 1600 * 2 / (inertia - 1600 * 5);
@@ -76,11 +77,11 @@ class StripPlanLearnTest {
     /** List of tan = 0.5 ∕ GM to port, GM 20 + 100² ∕ 12 ∕ 40 − 25; it is taken as a moment for the GM of 4 mm that is wanted and what she weighs without the strips. */
     @Test
     void whatListsToPortIsLoadedToStarboard() {
-        BoxShape run = PlanBoats.box(100, 5, -12, 300, 25, 0);
+        BoxShape run = TestParts.box(100, 5, -12, 300, 25, 0);
         Strip port = strip("bilge", Zone.Use.BALLAST, false, run, 100);
         Strip starboard = strip("bilge", Zone.Use.BALLAST, true, mirrored(run), 100);
-        StripPlan plan = plan(raft(1300, PlanBoats.at(200, 0, 25)), list(port, starboard));
-        plan.learn(floated(raft(1600, PlanBoats.at(200, 0.5, 25))));
+        StripPlan plan = plan(raft(1300, TestParts.at(200, 0, 25)), list(port, starboard));
+        plan.learn(floated(raft(1600, TestParts.at(200, 0.5, 25))));
         assertTrue(plan.solve());
         double gm = 20 + 100 * 100 / 12.0 / 40 - 25;
         double moment = Math.atan(0.5 / gm) * 1300 * 4;
@@ -89,7 +90,7 @@ class StripPlanLearnTest {
     }
 
     private static StripPlan stiffening(List<Strip> strips) {
-        Boat boat = raft(1600, PlanBoats.at(200, 0, 25));
+        Boat boat = raft(1600, TestParts.at(200, 0, 25));
         Wanted wanted = new Wanted(6, 14, new Targets.Band(20, 40), 0.5, 0.3, 1.5);
         PlanRequest request = PlanBoats.request(boat, wanted, Goal.LEAST_MASS);
         return new StripPlan(PlanBasis.of(Condition.of(boat), request), strips, List.of(), request);
@@ -101,8 +102,8 @@ class StripPlanLearnTest {
      */
     @Test
     void whatStandsTooSoftIsGivenMore() {
-        Strip keel = lead("keel", PlanBoats.box(50, -10, -12, 350, 10, 0), 0);
-        BoxShape run = PlanBoats.box(100, 50, 30, 300, 70, 40);
+        Strip keel = lead("keel", TestParts.box(50, -10, -12, 350, 10, 0), 0);
+        BoxShape run = TestParts.box(100, 50, 30, 300, 70, 40);
         Strip port = strip("sides", Zone.Use.FOAM, false, run, 0);
         Strip starboard = strip("sides", Zone.Use.FOAM, true, mirrored(run), 0);
         List<Strip> strips = list(keel, port, starboard);
@@ -112,7 +113,7 @@ class StripPlanLearnTest {
         strips.addAll(List.of(keel, port, starboard));
         StripPlan again = stiffening(strips);
         // KM 40.83: with G at 28.83 her GM is 12.
-        again.learn(floated(raft(1600, PlanBoats.at(200, 0, 20 + 100 * 100 / 480.0 - 12))));
+        again.learn(floated(raft(1600, TestParts.at(200, 0, 20 + 100 * 100 / 480.0 - 12))));
         assertTrue(again.solve());
         // Moments about the origin: buoyancy of all 1600 · 20 − lead's own room · 6 + foam's · 35 + waterplane's
         // inertia, less weights.
@@ -132,13 +133,13 @@ class StripPlanLearnTest {
     }
 
     private static StripPlan diving(double tankMm, Wanted wanted, List<Strip> strips) {
-        Boat boat = PlanBoats.divingRaft(1600, PlanBoats.at(200, 0, 25), tankMm, List.of());
+        Boat boat = PlanBoats.divingRaft(1600, TestParts.at(200, 0, 25), tankMm, List.of());
         PlanRequest request = PlanBoats.request(boat, wanted, Goal.LEAST_MASS);
         return new StripPlan(PlanBasis.of(Condition.of(boat), request), strips, List.of(), request);
     }
 
     private static Boat dived(double tankMm, double x, double y, double z) {
-        return PlanBoats.divingRaft(1600, PlanBoats.at(x, y, z), tankMm, List.of());
+        return PlanBoats.divingRaft(1600, TestParts.at(x, y, z), tankMm, List.of());
     }
 
     /**
@@ -151,7 +152,7 @@ class StripPlanLearnTest {
         double[] floatedMm = {0, 392.5, 377.5};
         double[] moreG = {0, 5, -5};
         for (int i = 0; i < 3; i++) {
-            Strip foam = strip("above", Zone.Use.FOAM, false, PlanBoats.box(100, -50, 60, 300, 50, 70), 0);
+            Strip foam = strip("above", Zone.Use.FOAM, false, TestParts.box(100, -50, 60, 300, 50, 70), 0);
             StripPlan plan = diving(395, wanted, list(foam));
             if (floatedMm[i] > 0) {
                 plan.learn(floated(dived(floatedMm[i], 200, 0, 25)));
@@ -160,7 +161,7 @@ class StripPlanLearnTest {
             // Of foam over the line 0.97 cm³ count dived and its weight at the line; cut to a mm.
             assertEquals((12 + moreG[i]) / 0.97, foam.volumeMm3() / 1000, 0.51);
         }
-        Strip foam = strip("above", Zone.Use.FOAM, false, PlanBoats.box(100, -50, 60, 300, 50, 70), 0);
+        Strip foam = strip("above", Zone.Use.FOAM, false, TestParts.box(100, -50, 60, 300, 50, 70), 0);
         StripPlan plan = diving(395, wanted, list(foam));
         // 60 g were left where 40 may be: 20 less are asked for.
         plan.learn(floated(dived(370, 200, 0, 25)));
@@ -171,8 +172,8 @@ class StripPlanLearnTest {
     /** BG 6.62 mm is enough for the 6 that are wanted; what hung with 5.07 is asked for 0.93 mm more, by lead and the foam that carries it. */
     @Test
     void whatHangsTooSoftIsGivenMore() {
-        Strip keel = lead("keel", PlanBoats.box(50, -10, -12, 350, 10, 0), 0);
-        Strip foam = strip("deep", Zone.Use.FOAM, false, PlanBoats.box(100, -50, 30, 300, 50, 40), 0);
+        Strip keel = lead("keel", TestParts.box(50, -10, -12, 350, 10, 0), 0);
+        Strip foam = strip("deep", Zone.Use.FOAM, false, TestParts.box(100, -50, 30, 300, 50, 40), 0);
         List<Strip> strips = list(keel, foam);
         StripPlan plan = diving(385, PlanBoats.WANTED, strips);
         // G of the dry raft 2.5 mm higher.

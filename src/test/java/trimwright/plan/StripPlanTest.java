@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
@@ -50,7 +51,7 @@ class StripPlanTest {
     /** The run on the other side, its lowest corner first. */
     static BoxShape mirrored(BoxShape run) {
         var b = run.mirrored().bounds();
-        return PlanBoats.box(b.minX(), b.minY(), b.minZ(), b.maxX(), b.maxY(), b.maxZ());
+        return TestParts.box(b.minX(), b.minY(), b.minZ(), b.maxX(), b.maxY(), b.maxZ());
     }
 
     static List<Strip> list(Strip... strips) {
@@ -60,8 +61,8 @@ class StripPlanTest {
     /** 300 g in the water under her middle: 329 g, cast to a gram, its ends on whole mm. */
     @Test
     void oneStripUnderTheMiddle() {
-        Strip keel = lead("keel", PlanBoats.box(50, -10, -12, 350, 10, 0), 100);
-        StripPlan plan = plan(raft(1300, PlanBoats.at(200, 0, 25)), list(keel));
+        Strip keel = lead("keel", TestParts.box(50, -10, -12, 350, 10, 0), 100);
+        StripPlan plan = plan(raft(1300, TestParts.at(200, 0, 25)), list(keel));
         assertTrue(plan.solve());
         assertEquals(329, keel.massG(), 1e-9);
         assertEquals(329, plan.massG(Zone.Use.BALLAST), 1e-9);
@@ -70,7 +71,7 @@ class StripPlanTest {
         assertEquals(200, keel.centreXMm(), 0.5);
         double end = keel.box().fromMm().getX();
         assertEquals(Math.rint(end), end, 1e-9);
-        List<Part> parts = plan.parts(raft(1300, PlanBoats.at(200, 0, 25)));
+        List<Part> parts = plan.parts(raft(1300, TestParts.at(200, 0, 25)));
         assertEquals(List.of("keel lead"), parts.stream().map(Part::id).toList());
         assertEquals(Optional.of(keel.box()), parts.get(0).shape());
     }
@@ -78,9 +79,9 @@ class StripPlanTest {
     /** G stands 10 mm ahead: the net weights m₁ and m₂ of two strips have m₁ + m₂ = 300 and their moment about the middle is −13 000 g·mm. */
     @Test
     void twoStripsAgainstATrim() {
-        Strip aft = lead("aft", PlanBoats.box(20, -10, -12, 120, 10, 0), 150);
-        Strip fore = lead("fore", PlanBoats.box(280, -10, -12, 380, 10, 0), 150);
-        StripPlan plan = plan(raft(1300, PlanBoats.at(210, 0, 25)), list(aft, fore));
+        Strip aft = lead("aft", TestParts.box(20, -10, -12, 120, 10, 0), 150);
+        Strip fore = lead("fore", TestParts.box(280, -10, -12, 380, 10, 0), 150);
+        StripPlan plan = plan(raft(1300, TestParts.at(210, 0, 25)), list(aft, fore));
         assertTrue(plan.solve());
         double net = 0;
         double moment = 0;
@@ -104,14 +105,14 @@ class StripPlanTest {
      */
     @Test
     void portAndStarboardAgainstAList() {
-        BoxShape run = PlanBoats.box(100, 5, -12, 300, 25, 0);
+        BoxShape run = TestParts.box(100, 5, -12, 300, 25, 0);
         Strip port = strip("bilge", Zone.Use.BALLAST, false, run, 100);
         Strip starboard = strip("bilge", Zone.Use.BALLAST, true, mirrored(run), 100);
-        StripPlan plan = plan(raft(1300, PlanBoats.at(200, 3, 25)), list(port, starboard));
+        StripPlan plan = plan(raft(1300, TestParts.at(200, 3, 25)), list(port, starboard));
         assertTrue(plan.solve());
         assertEquals(20 / WET_LEAD, port.massG(), 0.51);
         assertEquals(280 / WET_LEAD, starboard.massG(), 0.51);
-        List<String> ids = plan.parts(raft(1300, PlanBoats.at(200, 3, 25))).stream()
+        List<String> ids = plan.parts(raft(1300, TestParts.at(200, 3, 25))).stream()
                 .map(Part::id)
                 .sorted()
                 .toList();
@@ -121,10 +122,10 @@ class StripPlanTest {
     /** 100 g too heavy: foam of 10 × 40 mm on both sides carries 0.97 · 0.8 g for each mm; cut in pairs, to a mm. */
     @Test
     void foamOnBothSides() {
-        BoxShape run = PlanBoats.box(100, 50, 0, 300, 60, 40);
+        BoxShape run = TestParts.box(100, 50, 0, 300, 60, 40);
         Strip port = strip("sides", Zone.Use.FOAM, false, run, 1);
         Strip starboard = strip("sides", Zone.Use.FOAM, true, mirrored(run), 1);
-        StripPlan plan = plan(raft(1700, PlanBoats.at(200, 0, 25)), list(port, starboard));
+        StripPlan plan = plan(raft(1700, TestParts.at(200, 0, 25)), list(port, starboard));
         assertTrue(plan.solve());
         assertEquals(Math.rint(100 / 0.776), port.lengthMm(), 1e-9);
         assertEquals(Math.rint(100 / 0.776), starboard.lengthMm(), 1e-9);
@@ -134,10 +135,10 @@ class StripPlanTest {
     /** Foam is cut no longer than whole mm of its run: 20 in 20.6, though it is wanted to the end. What is nothing once rounded is left out. */
     @Test
     void foamFillsItsRunToTheLastWholeMm() {
-        Strip foam = strip("deep", Zone.Use.FOAM, false, PlanBoats.box(189.7, -50, -30, 210.3, 50, 0), 0);
-        Strip tiny = strip("other", Zone.Use.FOAM, false, PlanBoats.box(199.8, -50, -60, 200.2, 50, -30), 0);
+        Strip foam = strip("deep", Zone.Use.FOAM, false, TestParts.box(189.7, -50, -30, 210.3, 50, 0), 0);
+        Strip tiny = strip("other", Zone.Use.FOAM, false, TestParts.box(199.8, -50, -60, 200.2, 50, -30), 0);
         // 20.6 · 3 cm³ and a little of 0.97 g.
-        StripPlan plan = plan(raft(1600 + 61.8 * 0.97 + 0.5, PlanBoats.at(200, 0, 25)), list(foam, tiny));
+        StripPlan plan = plan(raft(1600 + 61.8 * 0.97 + 0.5, TestParts.at(200, 0, 25)), list(foam, tiny));
         assertTrue(plan.solve());
         assertEquals(20, foam.lengthMm(), 1e-9);
         assertEquals(20 * 3000, plan.volumeMm3(Zone.Use.FOAM), 1e-6);
@@ -146,8 +147,8 @@ class StripPlanTest {
     /** A run of 24 cm³ holds 248.16 g in the water, 51.84 less than wanted: she floats 1.296 mm too high, 0.475 of which are allowed. */
     @Test
     void whatCannotBeHeldIsMissed() {
-        Strip keel = lead("keel", PlanBoats.box(150, -10, -12, 250, 10, 0), 100);
-        StripPlan plan = plan(raft(1300, PlanBoats.at(200, 0, 25)), list(keel));
+        Strip keel = lead("keel", TestParts.box(150, -10, -12, 250, 10, 0), 100);
+        StripPlan plan = plan(raft(1300, TestParts.at(200, 0, 25)), list(keel));
         assertFalse(plan.solve());
         assertEquals(1, plan.misses().size());
         assertEquals(Aim.LINE, plan.misses().get(0).aim());
@@ -158,17 +159,17 @@ class StripPlanTest {
     @Test
     void aRunHoldsNoMoreHoweverItIsFilled() {
         double height = 280 / (200 * 20 * 10.34e-3);
-        BoxShape run = PlanBoats.box(100, 5, -height, 300, 25, 0);
+        BoxShape run = TestParts.box(100, 5, -height, 300, 25, 0);
         Strip port = strip("bilge", Zone.Use.BALLAST, false, run, 100);
         Strip starboard = strip("bilge", Zone.Use.BALLAST, true, mirrored(run), 100);
-        StripPlan plan = plan(raft(1300, PlanBoats.at(200, 3, 25)), list(port, starboard));
+        StripPlan plan = plan(raft(1300, TestParts.at(200, 3, 25)), list(port, starboard));
         assertTrue(plan.solve());
         assertEquals(starboard.capacityMm3(), starboard.volumeMm3(), 1 / LEAD);
         assertTrue(starboard.volumeMm3() <= starboard.capacityMm3() + 1e-6);
         // With G farther out nothing is left on the port side, and still she lists, and lies 20 g too high.
         Strip port2 = strip("bilge", Zone.Use.BALLAST, false, run, 100);
         Strip starboard2 = strip("bilge", Zone.Use.BALLAST, true, mirrored(run), 100);
-        StripPlan more = plan(raft(1300, PlanBoats.at(200, 3.3, 25)), list(port2, starboard2));
+        StripPlan more = plan(raft(1300, TestParts.at(200, 3.3, 25)), list(port2, starboard2));
         assertFalse(more.solve());
         assertEquals(
                 List.of(Aim.LINE, Aim.LIST),
@@ -185,17 +186,17 @@ class StripPlanTest {
     @Test
     void noFartherThanTheRuns() {
         double length = 300 / WET_LEAD / LEAD / (2 * 20 * 12);
-        BoxShape run = PlanBoats.box(200 - length / 2 - 6.3, 5, -12, 200 + length / 2 + 20, 25, 0);
+        BoxShape run = TestParts.box(200 - length / 2 - 6.3, 5, -12, 200 + length / 2 + 20, 25, 0);
         Strip port = strip("bilge", Zone.Use.BALLAST, false, run, 150 / WET_LEAD);
         Strip starboard = strip("bilge", Zone.Use.BALLAST, true, mirrored(run), 150 / WET_LEAD);
         // 0.475 mm at the ends let 1267 g·mm pass, 4.2 mm of these strips.
         double ahead = (300 * 6.3 + 0.9 * 0.475 / 200 * 100 * Math.pow(400, 3) / 12 / 1000) / 1300;
-        StripPlan plan = plan(raft(1300, PlanBoats.at(200 + ahead, 0, 25)), list(port, starboard));
+        StripPlan plan = plan(raft(1300, TestParts.at(200 + ahead, 0, 25)), list(port, starboard));
         assertTrue(plan.solve());
         assertEquals(run.fromMm().getX(), port.box().fromMm().getX(), 1);
         assertEquals(port.centreXMm(), starboard.centreXMm(), 1e-9);
         assertTrue(port.box().fromMm().getX() >= run.fromMm().getX() - 1e-9);
-        StripPlan other = plan(raft(1300, PlanBoats.at(200 + 2 * ahead, 0, 25)), list(port, starboard));
+        StripPlan other = plan(raft(1300, TestParts.at(200 + 2 * ahead, 0, 25)), list(port, starboard));
         assertFalse(other.solve());
         assertEquals(Aim.TRIM, other.misses().get(0).aim());
     }
@@ -203,17 +204,17 @@ class StripPlanTest {
     /** Names that the boat does not use yet, counted on; lead before foam, from the stern, port before starboard. */
     @Test
     void namesOfPieces() {
-        BoxShape run = PlanBoats.box(100, 5, -12, 300, 25, 0);
-        Strip fore = lead("keel", PlanBoats.box(250, -10, -12, 350, 10, 0), 5);
-        Strip aft = lead("keel", PlanBoats.box(50, -10, -12, 150, 10, 0), 5);
+        BoxShape run = TestParts.box(100, 5, -12, 300, 25, 0);
+        Strip fore = lead("keel", TestParts.box(250, -10, -12, 350, 10, 0), 5);
+        Strip aft = lead("keel", TestParts.box(50, -10, -12, 150, 10, 0), 5);
         Strip port = strip("sides", Zone.Use.FOAM, false, run, 1);
         Strip starboard = strip("sides", Zone.Use.FOAM, true, mirrored(run), 1);
         Boat boat = PlanBoats.raft(
                 1300,
-                PlanBoats.at(200, 0, 25),
+                TestParts.at(200, 0, 25),
                 List.of(),
-                PlanBoats.weighed(
-                        "keel lead", Kind.BALLAST, PlanBoats.box(0, 0, 0, 1, 1, 1), 1, PlanBoats.at(0, 0, 0)));
+                TestParts.weighed(
+                        "keel lead", Kind.BALLAST, TestParts.box(0, 0, 0, 1, 1, 1), 1, TestParts.at(0, 0, 0)));
         StripPlan plan = plan(boat, list(starboard, fore, port, aft));
         List<Part> parts = plan.parts(boat);
         assertEquals(
@@ -226,9 +227,9 @@ class StripPlanTest {
     /** 100 g too heavy in the water with loose lead 200 g heavy under the middle: it is cut to whole grams; where the trim asks for it, moved by whole mm. */
     @Test
     void looseLeadIsCutAndMoved() {
-        Part pig = PlanBoats.solid("pig", Kind.BALLAST, PlanBoats.box(150, -10, -200 / LEAD / 2000, 250, 10, 0), 11.34)
+        Part pig = TestParts.solid("pig", Kind.BALLAST, TestParts.box(150, -10, -200 / LEAD / 2000, 250, 10, 0), 11.34)
                 .loose();
-        Boat boat = PlanBoats.raft(1500, PlanBoats.at(203, 0, 25), List.of(), pig);
+        Boat boat = PlanBoats.raft(1500, TestParts.at(203, 0, 25), List.of(), pig);
         PlanRequest request = PlanRequest.of(boat, PlanBoats.WANTED, Goal.LEAST_MASS);
         PlanBasis basis = PlanBasis.of(Condition.of(boat), request);
         Loose found =
@@ -242,7 +243,7 @@ class StripPlanTest {
         assertEquals(-45, changed.movedMm(), 14);
         assertEquals(Math.rint(changed.movedMm()), changed.movedMm());
         // With a run astern of it there is less room to go.
-        Strip astern = lead("aft", PlanBoats.box(20, -10, -5, 130, 10, 0), 0);
+        Strip astern = lead("aft", TestParts.box(20, -10, -5, 130, 10, 0), 0);
         StripPlan beside = new StripPlan(basis, list(astern), List.of(loose), request);
         assertTrue(beside.solve());
         assertTrue(

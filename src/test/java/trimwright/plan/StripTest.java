@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
 import trimwright.boat.Part;
@@ -13,7 +14,7 @@ import trimwright.boat.Zone;
 /** A strip in a run 100 mm long, 10 wide and 4 high; everything by hand. */
 class StripTest {
 
-    private static final BoxShape RUN = PlanBoats.box(100, -3, 2, 200, 7, 6);
+    private static final BoxShape RUN = TestParts.box(100, -3, 2, 200, 7, 6);
 
     private static Strip strip(Zone.Use use, boolean twin, Optional<String> inside, BoxShape run) {
         return new Strip(new RoomCell("z", use, twin, inside, 0, 0, run, true), run, 0.01, 400, 150);
@@ -28,7 +29,7 @@ class StripTest {
         assertEquals(4, strip.massG(), 1e-12);
         assertEquals(105, strip.aftmostCentreMm(), 1e-12);
         assertEquals(195, strip.foremostCentreMm(), 1e-12);
-        assertEquals(PlanBoats.box(145, -3, 2, 155, 7, 6), strip.box());
+        assertEquals(TestParts.box(145, -3, 2, 155, 7, 6), strip.box());
     }
 
     /** One that would stick out of its run is drawn in, however long it is. */
@@ -52,14 +53,14 @@ class StripTest {
         assertEquals(Kind.BALLAST, lead.kind());
         assertEquals(Optional.of("hull"), lead.inside());
         assertEquals(10, lead.densityGPerCm3().orElseThrow(), 1e-12);
-        assertEquals(Optional.of(PlanBoats.box(145, -3, 2, 155, 7, 6)), lead.shape());
+        assertEquals(Optional.of(TestParts.box(145, -3, 2, 155, 7, 6)), lead.shape());
         assertEquals(
                 Kind.FOAM,
                 strip(Zone.Use.FOAM, false, Optional.empty(), RUN).part("foam").kind());
     }
 
     private static Strip twinOf(double x0, double x1, double y0, double y1, double z0, double z1) {
-        return strip(Zone.Use.FOAM, true, Optional.empty(), PlanBoats.box(x0, y0, z0, x1, y1, z1));
+        return strip(Zone.Use.FOAM, true, Optional.empty(), TestParts.box(x0, y0, z0, x1, y1, z1));
     }
 
     /** A pair needs the same run on the other side; the pair comes first and costs nothing extra, each side alone three tenths more. */
@@ -86,11 +87,11 @@ class StripTest {
                 twinOf(100, 200, -7, 4, 2, 6),
                 twinOf(100, 200, -7, 3, 3, 6),
                 twinOf(100, 200, -7, 3, 2, 7),
-                strip(Zone.Use.FOAM, true, Optional.of("hull"), PlanBoats.box(100, -7, 2, 200, 3, 6)),
-                strip(Zone.Use.FOAM, false, Optional.empty(), PlanBoats.box(100, -7, 2, 200, 3, 6)),
+                strip(Zone.Use.FOAM, true, Optional.of("hull"), TestParts.box(100, -7, 2, 200, 3, 6)),
+                strip(Zone.Use.FOAM, false, Optional.empty(), TestParts.box(100, -7, 2, 200, 3, 6)),
                 new Strip(
                         new RoomCell("other", Zone.Use.FOAM, true, Optional.empty(), 0, 0, RUN, true),
-                        PlanBoats.box(100, -7, 2, 200, 3, 6),
+                        TestParts.box(100, -7, 2, 200, 3, 6),
                         0.01,
                         400,
                         150));

@@ -12,6 +12,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.Part;
 import trimwright.boat.Targets;
@@ -34,7 +35,7 @@ class VerdictTest {
     }
 
     private static Boat raft(double massG, double x, double y, double z) {
-        return PlanBoats.raft(massG, PlanBoats.at(x, y, z), List.of());
+        return PlanBoats.raft(massG, TestParts.at(x, y, z), List.of());
     }
 
     private static void misses(Aim aim, double amount, double tolerance, Boat boat, Wanted wanted) {
@@ -92,7 +93,7 @@ class VerdictTest {
     }
 
     private static Boat diver(double tankMm) {
-        return PlanBoats.divingRaft(1600, PlanBoats.at(200, 0, 25), tankMm, List.of());
+        return PlanBoats.divingRaft(1600, TestParts.at(200, 0, 25), tankMm, List.of());
     }
 
     /** 800 cm³ stand above the line, 2 cm³ to the mm of the tank; 20 to 40 g may be left. */
@@ -130,7 +131,7 @@ class VerdictTest {
             parts.set(
                     parts.indexOf(tank),
                     PlanBoats.tank(
-                            "tank", "raft", PlanBoats.box(-0.25, 0.4 * way - 40, 7.5, 400.25, 0.4 * way + 40, 32.5)));
+                            "tank", "raft", TestParts.box(-0.25, 0.4 * way - 40, 7.5, 400.25, 0.4 * way + 40, 32.5)));
             misses(Aim.DIVED_LIST, -way * (tilt - 0.3), 1e-3, boat.withParts(parts), wanted);
         }
     }
@@ -274,12 +275,12 @@ class VerdictTest {
     /** The ends of the line are the painted points, or those of the boat on the plane asked for; raised by mm along the boat's height. */
     @Test
     void theLineAndItsEnds() {
-        PlanRequest request = painted(PlanBoats.at(0, 0, 40), PlanBoats.at(400, 0, 44));
-        assertEquals(0, request.foreMm().distance(PlanBoats.at(400, 0, 44)), 1e-9);
-        assertEquals(0, request.aftMm().distance(PlanBoats.at(0, 0, 40)), 1e-9);
+        PlanRequest request = painted(TestParts.at(0, 0, 40), TestParts.at(400, 0, 44));
+        assertEquals(0, request.foreMm().distance(TestParts.at(400, 0, 44)), 1e-9);
+        assertEquals(0, request.aftMm().distance(TestParts.at(0, 0, 40)), 1e-9);
         PlanRequest raised = request.withLineRaised(3);
-        assertEquals(0, raised.foreMm().distance(PlanBoats.at(400, 0, 47)), 1e-9);
-        assertEquals(0, raised.aftMm().distance(PlanBoats.at(0, 0, 43)), 1e-9);
+        assertEquals(0, raised.foreMm().distance(TestParts.at(400, 0, 47)), 1e-9);
+        assertEquals(0, raised.aftMm().distance(TestParts.at(0, 0, 43)), 1e-9);
         assertEquals(3, request.offset(raised.line()).bowMm(), 1e-9);
         Boat bare = raft(1600, 200, 0, 25);
         PlanRequest unpainted = new PlanRequest(
@@ -290,7 +291,7 @@ class VerdictTest {
                 11.34,
                 0.03,
                 java.util.Set.of());
-        assertEquals(0, unpainted.foreMm().distance(PlanBoats.at(400, 0, 44)), 1e-9);
-        assertEquals(0, unpainted.aftMm().distance(PlanBoats.at(0, 0, 40)), 1e-9);
+        assertEquals(0, unpainted.foreMm().distance(TestParts.at(400, 0, 44)), 1e-9);
+        assertEquals(0, unpainted.aftMm().distance(TestParts.at(0, 0, 40)), 1e-9);
     }
 }

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
-import trimwright.boat.Kind;
 import trimwright.boat.PaintedLine;
 import trimwright.boat.Part;
 import trimwright.boat.Targets;
@@ -31,7 +31,7 @@ class WaysOutTest {
 
     private static Boat withLine(Boat boat, double raisedMm) {
         List<Vector3D> points = boat.paintedLine().orElseThrow().pointsMm().stream()
-                .map(p -> p.add(PlanBoats.at(0, 0, raisedMm)))
+                .map(p -> p.add(TestParts.at(0, 0, raisedMm)))
                 .toList();
         return new Boat(
                 boat.name(),
@@ -94,17 +94,10 @@ class WaysOutTest {
         Boat boat = PlanBoats.submarine(40, 1250, 0);
         List<Part> parts = new ArrayList<>(boat.parts());
         parts.removeIf(Part::isTank);
-        parts.add(new Part(
+        parts.add(TestParts.tank(
                 "tank",
-                Kind.TANK,
-                Optional.of(new BarShape(PlanBoats.at(410, 0, 99), PlanBoats.at(450, 0, 99), 18, BarShape.Ends.FLAT)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                0));
+                new BarShape(TestParts.at(410, 0, 99), TestParts.at(450, 0, 99), 18, BarShape.Ends.FLAT),
+                Optional.empty()));
         Planner.Answer answer = answer(boat.withParts(parts), PlanBoats.WANTED);
         assertEquals(
                 Cause.Kind.TANK_TOO_SMALL,

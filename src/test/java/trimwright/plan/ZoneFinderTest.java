@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
 import trimwright.boat.Kind;
@@ -77,22 +78,19 @@ class ZoneFinderTest {
     private static Boat sealed(double sideMm, List<Zone> zones) {
         TriangleMesh mesh = Solids.box(0, -60, 0, 400, 60, 80);
         List<Part> parts = new ArrayList<>();
-        parts.add(PlanBoats.hull("hull", mesh, new HullBuild.Sealed(Optional.of(2.0)), 1.2));
-        parts.add(new Part(
-                "battery",
-                Kind.FITTING,
-                Optional.of(PlanBoats.box(150, -30, 10, 250, 30, 40)),
-                Optional.empty(),
-                Optional.of(600.0),
-                Optional.empty(),
-                Optional.of(PlanBoats.at(200, sideMm, 25)),
-                Optional.of("hull"),
-                false,
-                0));
+        parts.add(TestParts.hull("hull", mesh, new HullBuild.Sealed(Optional.of(2.0)), 1.2));
+        parts.add(TestParts.inside(
+                "hull",
+                TestParts.weighed(
+                        "battery",
+                        Kind.FITTING,
+                        TestParts.box(150, -30, 10, 250, 30, 40),
+                        600.0,
+                        TestParts.at(200, sideMm, 25))));
         return new Boat(
                 "barge",
                 Water.ofDensity(1),
-                Optional.of(new PaintedLine(List.of(PlanBoats.at(10, 0, 40), PlanBoats.at(390, 0, 40)))),
+                Optional.of(new PaintedLine(List.of(TestParts.at(10, 0, 40), TestParts.at(390, 0, 40)))),
                 parts,
                 zones,
                 Targets.NONE);
@@ -124,8 +122,8 @@ class ZoneFinderTest {
     @Test
     void foamIsNeverPutIntoTheDry() {
         List<Zone> zones = List.of(
-                PlanBoats.zone("dry", Zone.Use.FOAM, PlanBoats.box(20, -50, 50, 140, 50, 70), false),
-                PlanBoats.zone("bottom", Zone.Use.BALLAST, PlanBoats.box(20, -50, 2, 380, 50, 9), false));
+                PlanBoats.zone("dry", Zone.Use.FOAM, TestParts.box(20, -50, 50, 140, 50, 70), false),
+                PlanBoats.zone("bottom", Zone.Use.BALLAST, TestParts.box(20, -50, 2, 380, 50, 9), false));
         Boat boat = sealed(0, zones);
         BallastPlan plan = Planner.plan(PlanRequest.of(boat, AFLOAT, Goal.LEAST_MASS));
         assertTrue(plan.feasible());
@@ -139,7 +137,7 @@ class ZoneFinderTest {
     @Test
     void leadUnderAWatertightHullIsWet() {
         List<Zone> zones =
-                List.of(PlanBoats.zone("bulb", Zone.Use.BALLAST, PlanBoats.box(50, -15, -20, 350, 15, 0), false));
+                List.of(PlanBoats.zone("bulb", Zone.Use.BALLAST, TestParts.box(50, -15, -20, 350, 15, 0), false));
         BallastPlan plan = Planner.plan(PlanRequest.of(sealed(0, zones), AFLOAT, Goal.LEAST_MASS));
         assertTrue(plan.feasible(), plan.misses() + " " + plan.rooms());
         assertEquals(889.92 / (1 - 1 / 11.34), plan.addedLeadG(), 1);
@@ -150,7 +148,7 @@ class ZoneFinderTest {
     void ofAnOpenSkinNoneAreFoundAndItIsSaidWhy() {
         Boat closed = PlanBoats.submarine(88, 1250, 0).withZones(List.of());
         assertEquals(List.of(), PlanCheck.before(closed, PlanBoats.WANTED));
-        Part hull = PlanBoats.hull("hull", holed(), new HullBuild.Skin(1.5), 1.2);
+        Part hull = TestParts.hull("hull", holed(), new HullBuild.Skin(1.5), 1.2);
         List<Part> parts = new ArrayList<>(closed.parts());
         parts.set(0, hull);
         Boat open = closed.withParts(parts);
@@ -179,8 +177,8 @@ class ZoneFinderTest {
     @Test
     void overlappingZonesAreFilledOnce() {
         List<Zone> zones = List.of(
-                PlanBoats.zone("a", Zone.Use.BALLAST, PlanBoats.box(100, -20, 2, 200, 20, 10), false),
-                PlanBoats.zone("b", Zone.Use.BALLAST, PlanBoats.box(150, -20, 2, 260, 20, 10), false));
+                PlanBoats.zone("a", Zone.Use.BALLAST, TestParts.box(100, -20, 2, 200, 20, 10), false),
+                PlanBoats.zone("b", Zone.Use.BALLAST, TestParts.box(150, -20, 2, 260, 20, 10), false));
         List<Room> rooms = Room.of(
                 zones,
                 sealed(0, zones).pieces(),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Kind;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
@@ -20,15 +21,15 @@ class CourseSearchTest {
     /** @param below how far G is below the axis at a progress of the way */
     private static Course course(double toPort, DoubleUnaryOperator below) {
         CourseSearch search = new CourseSearch(
-                along -> Condition.of(DiveBoats.boat(DiveBoats.part(
+                along -> Condition.of(DiveBoats.boat(TestParts.weighed(
                         "tube",
                         Kind.CYLINDER,
                         DiveBoats.bar(0, 500, 40, 80),
                         1000,
                         new Vector3D(250, toPort, 40 - below.applyAsDouble(along))))),
                 along -> 0.2 + 0.6 * along);
-        Condition start = Condition.of(DiveBoats.boat(
-                DiveBoats.part("tube", Kind.CYLINDER, DiveBoats.bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
+        Condition start = Condition.of(DiveBoats.boat(TestParts.weighed(
+                "tube", Kind.CYLINDER, DiveBoats.bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
         return search.follow(10, Balance.upright(start));
     }
 

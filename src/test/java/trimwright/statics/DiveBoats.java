@@ -1,5 +1,12 @@
 package trimwright.statics;
 
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.hull;
+import static trimwright.TestParts.solid;
+import static trimwright.TestParts.tank;
+import static trimwright.TestParts.twice;
+import static trimwright.TestParts.weighed;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -7,16 +14,12 @@ import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.boat.BarShape;
 import trimwright.boat.Boat;
-import trimwright.boat.BoxShape;
 import trimwright.boat.HullBuild;
 import trimwright.boat.Kind;
-import trimwright.boat.MeshShape;
 import trimwright.boat.PaintedLine;
 import trimwright.boat.Part;
-import trimwright.boat.Shape;
 import trimwright.boat.Targets;
 import trimwright.boat.Water;
-import trimwright.mesh.MeshImport;
 import trimwright.mesh.TriangleMesh;
 
 /** Boats made of simple bodies, for the dive and the levers. */
@@ -24,81 +27,8 @@ public final class DiveBoats {
 
     private DiveBoats() {}
 
-    /** A part with a shape and a weighed mass. */
-    static Part part(String id, Kind kind, Shape shape, double massG, Vector3D centre) {
-        return new Part(
-                id,
-                kind,
-                Optional.of(shape),
-                Optional.empty(),
-                Optional.of(massG),
-                Optional.empty(),
-                Optional.of(centre),
-                Optional.empty(),
-                false,
-                0);
-    }
-
-    /** A body whose mass comes from its density. */
-    static Part body(String id, Kind kind, Shape shape, double densityGPerCm3, boolean mirror) {
-        return new Part(
-                id,
-                kind,
-                Optional.of(shape),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(densityGPerCm3),
-                Optional.empty(),
-                Optional.empty(),
-                mirror,
-                0);
-    }
-
-    /** A mass without volume. */
-    static Part weight(String id, double massG, Vector3D centre) {
-        return new Part(
-                id,
-                Kind.FITTING,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(massG),
-                Optional.empty(),
-                Optional.of(centre),
-                Optional.empty(),
-                false,
-                0);
-    }
-
-    static Part tank(String id, Shape shape, Optional<String> inside) {
-        return new Part(
-                id,
-                Kind.TANK,
-                Optional.of(shape),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                inside,
-                false,
-                0);
-    }
-
     static Part skin(String id, TriangleMesh mesh, double thicknessMm, double densityGPerCm3) {
-        return new Part(
-                id,
-                Kind.HULL,
-                Optional.of(new MeshShape(id + ".stl", MeshImport.AS_IS, mesh)),
-                Optional.of(new HullBuild.Skin(thicknessMm)),
-                Optional.empty(),
-                Optional.of(densityGPerCm3),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                0);
-    }
-
-    static BoxShape box(double x0, double y0, double z0, double x1, double y1, double z1) {
-        return new BoxShape(new Vector3D(x0, y0, z0), new Vector3D(x1, y1, z1));
+        return hull(id, mesh, new HullBuild.Skin(thicknessMm), densityGPerCm3);
     }
 
     static BarShape bar(double x0, double x1, double z, double diameterMm) {
@@ -169,15 +99,15 @@ public final class DiveBoats {
      */
     public static Boat submarine(int stations, int around) {
         TriangleMesh hull = spindle(1000, 60, s -> 55 * fullness(s), stations, around);
-        Part wtc = part("wtc", Kind.CYLINDER, bar(250, 750, 58, 80), 1480, new Vector3D(500, 0, 50));
+        Part wtc = weighed("wtc", Kind.CYLINDER, bar(250, 750, 58, 80), 1480, new Vector3D(500, 0, 50));
         return painted(
                 boat(
                         skin("hull", hull, 1.6, 1.24),
                         skin("tower", trimwright.mesh.Solids.box(460, -14, 112, 560, 14, 160), 1.6, 1.24),
                         wtc,
                         tank("mbt", bar(448, 552, 58, 70), Optional.of("wtc")),
-                        body("keel lead", Kind.BALLAST, box(300, -8, 8, 700, 8, 17), 11.34, false),
-                        body("saddle foam", Kind.FOAM, box(300, 42, 60, 700, 50, 78), 0.03, true)),
+                        solid("keel lead", Kind.BALLAST, box(300, -8, 8, 700, 8, 17), 11.34),
+                        twice(solid("saddle foam", Kind.FOAM, box(300, 42, 60, 700, 50, 78), 0.03))),
                 86);
     }
 }

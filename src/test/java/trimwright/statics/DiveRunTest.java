@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.compact;
+import static trimwright.TestParts.tank;
+import static trimwright.TestParts.weighed;
 import static trimwright.statics.DiveBoats.boat;
-import static trimwright.statics.DiveBoats.box;
-import static trimwright.statics.DiveBoats.part;
-import static trimwright.statics.DiveBoats.tank;
-import static trimwright.statics.DiveBoats.weight;
 
 import java.util.List;
 import java.util.Map;
@@ -29,7 +29,7 @@ class DiveRunTest {
     /** A box barge with a box tank of half her breadth, 30 mm high. */
     private static Boat barge(double massG, double gMm, double floorMm) {
         return boat(
-                part("barge", Kind.CYLINDER, box(0, -B / 2, 0, L, B / 2, 120), massG, new Vector3D(L / 2, 0, gMm)),
+                weighed("barge", Kind.CYLINDER, box(0, -B / 2, 0, L, B / 2, 120), massG, new Vector3D(L / 2, 0, gMm)),
                 tank(
                         "tank",
                         box(L / 2 - 100, -B / 4, floorMm, L / 2 + 100, B / 4, floorMm + 30),
@@ -134,12 +134,12 @@ class DiveRunTest {
     void roundTankActsAtItsAxis() {
         for (double fill : new double[] {0.2, 0.5, 0.8}) {
             Boat wet = boat(
-                    part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)),
+                    weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)),
                     tank("tank", DiveBoats.bar(100, 300, 35, 50), Optional.of("barge")));
             double water = fill * Math.PI * 625 * 200 / 1000;
             Boat solid = boat(
-                    part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)),
-                    weight("water", water, new Vector3D(200, 0, 35)));
+                    weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)),
+                    compact("water", water, new Vector3D(200, 0, 35)));
             for (double way : new double[] {0, 40, 90}) {
                 SteadyHeel moving = SteadyHeel.withWeightMoved(Condition.of(wet.withAllTanksAt(fill)), 100, way)
                         .orElseThrow();
@@ -162,7 +162,7 @@ class DiveRunTest {
 
     private static double lossOfGm(int compartments) {
         trimwright.boat.Part[] parts = new trimwright.boat.Part[compartments + 1];
-        parts[0] = part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 5));
+        parts[0] = weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 5));
         double breadth = 90.0 / compartments;
         for (int k = 0; k < compartments; k++) {
             double y = -45 + k * breadth;
@@ -193,7 +193,7 @@ class DiveRunTest {
                 trimwright.boat.Water.ofDensity(1025),
                 Optional.empty(),
                 List.of(
-                        part(
+                        weighed(
                                 "ship",
                                 Kind.CYLINDER,
                                 box(0, -breadth / 2, 0, length, breadth / 2, 30),
@@ -216,7 +216,7 @@ class DiveRunTest {
         Condition empty = Condition.of(heavy);
         double tankG = empty.tankVolumeMm3() * empty.densityGPerMm3();
         double extra = empty.reserveG() - 0.6 * tankG;
-        Boat loaded = heavy.withParts(concat(heavy, weight("extra", extra, new Vector3D(500, 0, 20))));
+        Boat loaded = heavy.withParts(concat(heavy, compact("extra", extra, new Vector3D(500, 0, 20))));
         DiveRun run = DiveRun.of(Condition.of(loaded), 7);
         assertEquals(0.6, run.failSafe().sinksFromFill().orElseThrow(), 1e-9);
         assertEquals(-0.4 * tankG, run.failSafe().residualG(), 1e-6);
@@ -238,7 +238,7 @@ class DiveRunTest {
                 .findFirst()
                 .orElseThrow()
                 .id();
-        Boat loaded = heavy.withParts(concat(heavy, weight("extra", extra, new Vector3D(500, 0, 20))))
+        Boat loaded = heavy.withParts(concat(heavy, compact("extra", extra, new Vector3D(500, 0, 20))))
                 .diving(new DivePlan(List.of(Map.of(tank, 0.0), Map.of(tank, 1.0), Map.of(tank, 0.5))));
         DiveRun run = DiveRun.of(Condition.of(loaded), 3);
         assertTrue(
@@ -254,7 +254,7 @@ class DiveRunTest {
     @Test
     void aNeutralBoatDoesNotFall() {
         Boat round = boat(
-                part("tube", Kind.CYLINDER, DiveBoats.bar(0, 300, 0, 50), 250, new Vector3D(150, 0, 0)),
+                weighed("tube", Kind.CYLINDER, DiveBoats.bar(0, 300, 0, 50), 250, new Vector3D(150, 0, 0)),
                 tank("tank", DiveBoats.bar(115, 185, 0, 40), Optional.of("tube")));
         DiveRun run = DiveRun.of(Condition.of(round), 40);
         assertTrue(run.course().steps().stream()
@@ -265,7 +265,7 @@ class DiveRunTest {
     @Test
     void sinksBeforeTheDive() {
         Boat heavy = DiveBoats.submarine(40, 24);
-        Boat loaded = heavy.withParts(concat(heavy, weight("extra", 1000, new Vector3D(500, 0, 20))));
+        Boat loaded = heavy.withParts(concat(heavy, compact("extra", 1000, new Vector3D(500, 0, 20))));
         DiveRun run = DiveRun.of(Condition.of(loaded), 4);
         assertEquals(0, run.failSafe().sinksFromFill().orElseThrow(), 0);
         assertEquals(Code.SINKS_SURFACED, run.findings().get(0).code());
@@ -324,7 +324,7 @@ class DiveRunTest {
     @Test
     void tanksOneAfterTheOther() {
         Boat twoTanks = boat(
-                part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)),
+                weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)),
                 tank("fore", box(260, -20, 10, 360, 20, 40), Optional.of("barge")),
                 tank("aft", box(40, -20, 10, 90, 20, 40), Optional.of("barge")));
         Condition condition = Condition.of(twoTanks.diving(DivePlan.inOrder(List.of(List.of("fore"), List.of("aft")))));
@@ -352,7 +352,7 @@ class DiveRunTest {
     @Test
     void scheduleWithPumpingOver() {
         Boat twoTanks = boat(
-                part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)),
+                weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)),
                 tank("fore", box(260, -20, 10, 360, 20, 40), Optional.of("barge")),
                 tank("aft", box(40, -20, 10, 140, 20, 40), Optional.of("barge")));
         DivePlan plan = new DivePlan(
@@ -368,7 +368,8 @@ class DiveRunTest {
 
     @Test
     void whatCannotBeDived() {
-        Boat noTank = boat(part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)));
+        Boat noTank =
+                boat(weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)));
         assertEquals(Code.DIVE_NO_TANK, refused(noTank));
         Boat barge = barge(1600, 20, 0);
         assertEquals(Code.FILL_OF_NO_TANK, refused(barge.diving(DivePlan.inOrder(List.of(List.of("tnak"))))));

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.Kind;
 import trimwright.boat.Targets;
@@ -28,7 +29,7 @@ class FlotationFindingsTest {
     /** A round bar with its axis at 40. */
     private static Boat tube(double massG, double x, double y, double z) {
         return DiveBoats.boat(
-                DiveBoats.part("tube", Kind.CYLINDER, DiveBoats.bar(0, 500, 40, 80), massG, new Vector3D(x, y, z)));
+                TestParts.weighed("tube", Kind.CYLINDER, DiveBoats.bar(0, 500, 40, 80), massG, new Vector3D(x, y, z)));
     }
 
     /** BG, GM, residual from and to, off the line, list, trim dived; NaN for what is not stated. */
@@ -151,7 +152,7 @@ class FlotationFindingsTest {
         Boat without = tube(1000, 250, 0, 39);
         assertTrue(one(afloat(without), Code.DIVED_BG_SMALL).isEmpty());
         Boat with = DiveBoats.boat(
-                without.parts().get(0), DiveBoats.tank("t", DiveBoats.bar(200, 300, 40, 40), Optional.of("tube")));
+                without.parts().get(0), TestParts.tank("t", DiveBoats.bar(200, 300, 40, 40), Optional.of("tube")));
         double tank = Math.PI * 400 * 100 / 1000;
         assertEquals(1000 / (1000 + tank), value(afloat(with), Code.DIVED_BG_SMALL, "bgMm"), 1e-9);
     }

@@ -2,11 +2,11 @@ package trimwright.statics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.tank;
+import static trimwright.TestParts.weighed;
 import static trimwright.statics.DiveBoats.bar;
 import static trimwright.statics.DiveBoats.boat;
-import static trimwright.statics.DiveBoats.box;
-import static trimwright.statics.DiveBoats.part;
-import static trimwright.statics.DiveBoats.tank;
 
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +33,7 @@ class GramEffectsTest {
                 false,
                 0);
         double z = (1600 * 20 - 300 * 0.5) / 1300;
-        return boat(part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 1300, new Vector3D(200, 0, z)), lead);
+        return boat(weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 1300, new Vector3D(200, 0, z)), lead);
     }
 
     private static GramEffects.Row row(Boat boat, GramEffects.Change change) {
@@ -92,10 +92,10 @@ class GramEffectsTest {
     @Test
     void divedBoatIsSoft() {
         Condition soft = Condition.of(boat(
-                part("tube", Kind.CYLINDER, bar(-400, 400, 40, 60), 2000, new Vector3D(0, 0, 34)),
+                weighed("tube", Kind.CYLINDER, bar(-400, 400, 40, 60), 2000, new Vector3D(0, 0, 34)),
                 tank("t", bar(-50, 50, 34, 20), Optional.of("tube"))));
-        Condition dry =
-                Condition.of(boat(part("tube", Kind.CYLINDER, bar(-400, 400, 40, 60), 2000, new Vector3D(0, 0, 34))));
+        Condition dry = Condition.of(
+                boat(weighed("tube", Kind.CYLINDER, bar(-400, 400, 40, 60), 2000, new Vector3D(0, 0, 34))));
         assertTrue(Submerged.of(soft).bgMm() < 6 + 1e-9);
         double gram = Submerged.of(dry.carrying(1, new Vector3D(400, 0, 34))).trimDeg();
         double moved = Submerged.of(dry.shifted(new Vector3D(500 * 0.8, 0, 0))).trimDeg();
@@ -132,14 +132,14 @@ class GramEffectsTest {
 
     @Test
     void noLeadNoLeadRows() {
-        Boat bare = boat(part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 1600, new Vector3D(200, 0, 20)));
+        Boat bare = boat(weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 1600, new Vector3D(200, 0, 20)));
         List<GramEffects.Row> rows = GramEffects.of(Condition.of(bare)).rows();
         assertEquals(5, rows.size());
     }
 
     @Test
     void sinkingBoatHasDivedEffectsOnly() {
-        Boat heavy = boat(part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 4000, new Vector3D(200, 0, 20)));
+        Boat heavy = boat(weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 4000, new Vector3D(200, 0, 20)));
         assertTrue(GramEffects.of(Condition.of(heavy)).rows().stream()
                 .allMatch(r -> r.afloat().isEmpty()));
     }

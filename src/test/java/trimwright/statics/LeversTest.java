@@ -2,12 +2,12 @@ package trimwright.statics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.compact;
+import static trimwright.TestParts.weighed;
 import static trimwright.statics.DiveBoats.bar;
 import static trimwright.statics.DiveBoats.boat;
-import static trimwright.statics.DiveBoats.box;
-import static trimwright.statics.DiveBoats.part;
 import static trimwright.statics.DiveBoats.skin;
-import static trimwright.statics.DiveBoats.weight;
 
 import java.util.List;
 import java.util.Optional;
@@ -28,12 +28,12 @@ import trimwright.mesh.Solids;
 class LeversTest {
 
     private static final Condition ROUND =
-            Condition.of(boat(part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
+            Condition.of(boat(weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
 
     /** A floating ball of radius 40 with G at (−d, 0, −a) from its middle: GZ = a² sin φ cos φ ∕ √(d² + a² cos² φ) (metacentre in the middle). */
     private static Condition ball(double d, double a) {
         BarShape ball = new BarShape(new Vector3D(-40, 0, 0), new Vector3D(40, 0, 0), 80, BarShape.Ends.ROUND);
-        return Condition.of(boat(part("ball", Kind.CYLINDER, ball, 150, new Vector3D(-d, 0, -a))));
+        return Condition.of(boat(weighed("ball", Kind.CYLINDER, ball, 150, new Vector3D(-d, 0, -a))));
     }
 
     /** A round hull: GZ = 7 sin φ at any one list; none for a boat that sinks. */
@@ -46,7 +46,7 @@ class LeversTest {
                     1e-7);
         }
         Condition sunk =
-                Condition.of(boat(part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 3000, new Vector3D(250, 0, 33))));
+                Condition.of(boat(weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 3000, new Vector3D(250, 0, 33))));
         assertTrue(RightingCurve.leverMm(sunk, 3).isEmpty());
     }
 
@@ -84,8 +84,8 @@ class LeversTest {
     }
 
     private static Condition lolling(double toPort) {
-        return Condition.of(
-                boat(part("barge", Kind.CYLINDER, box(0, -5, 0, 100, 5, 12), 6, new Vector3D(50, toPort / 10, 4.8))));
+        return Condition.of(boat(
+                weighed("barge", Kind.CYLINDER, box(0, -5, 0, 100, 5, 12), 6, new Vector3D(50, toPort / 10, 4.8))));
     }
 
     private static RightingCurve loll(double toPort) {
@@ -147,7 +147,7 @@ class LeversTest {
     }
 
     private static Condition shortBox(double beam, double depth, double massG, double gx, double kg) {
-        return Condition.of(boat(part(
+        return Condition.of(boat(weighed(
                 "box", Kind.CYLINDER, box(-50, -beam / 2, 0, 50, beam / 2, depth), massG, new Vector3D(gx, 0, kg))));
     }
 
@@ -179,8 +179,8 @@ class LeversTest {
                 Optional.empty(),
                 List.of(
                         skin("hull", Solids.box(0, -50, 0, 400, 50, 60), 1, 1),
-                        part("core", Kind.CYLINDER, box(1, -49, 1, 399, 49, 59), 1500, new Vector3D(200, 0, 10)),
-                        weight("w", 500, new Vector3D(200, -45, 10))),
+                        weighed("core", Kind.CYLINDER, box(1, -49, 1, 399, 49, 59), 1500, new Vector3D(200, 0, 10)),
+                        compact("w", 500, new Vector3D(200, -45, 10))),
                 List.of(),
                 Targets.NONE);
         RightingCurve curve = RightingCurve.surfaced(Condition.of(low), 5).orElseThrow();

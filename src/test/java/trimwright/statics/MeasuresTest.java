@@ -2,15 +2,16 @@ package trimwright.statics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.weighed;
 import static trimwright.statics.DiveBoats.boat;
-import static trimwright.statics.DiveBoats.box;
-import static trimwright.statics.DiveBoats.part;
 import static trimwright.statics.DiveBoats.skin;
 
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import trimwright.TestMeshes;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.HullBuild;
 import trimwright.boat.Kind;
@@ -73,7 +74,7 @@ class MeasuresTest {
 
     @Test
     void noHullNoDeckEdge() {
-        Part bare = part("box", Kind.CYLINDER, box(0, -50, 0, 400, 50, 60), 100, new Vector3D(200, 0, 20));
+        Part bare = weighed("box", Kind.CYLINDER, box(0, -50, 0, 400, 50, 60), 100, new Vector3D(200, 0, 20));
         assertTrue(DeckEdge.of(Condition.of(boat(bare))).isEmpty());
     }
 
@@ -86,7 +87,7 @@ class MeasuresTest {
         Boat bare = boat(
                 skin("hull", Solids.box(0, -50, 4, 400, 50, 60), 1, 1.2),
                 // Hangs lower, but is no hull.
-                part("fin", Kind.FITTING, box(180, -2, -40, 220, 2, 4), 10, new Vector3D(200, 0, -10)));
+                weighed("fin", Kind.FITTING, box(180, -2, -40, 220, 2, 4), 10, new Vector3D(200, 0, -10)));
         Draughts ends = Draughts.of(bare, water).orElseThrow();
         assertEquals(new Draughts(400, 16, 0, 36, 4), rounded(ends));
         Draughts line = Draughts.of(DiveBoats.painted(bare, 25), water).orElseThrow();
@@ -99,13 +100,13 @@ class MeasuresTest {
     /** Without a hull everything with a shape counts; on her side beyond 60° she has none. */
     @Test
     void draughtsWithoutAHullAndOnHerSide() {
-        Boat bare = boat(part("box", Kind.CYLINDER, box(0, -50, 0, 400, 50, 60), 100, new Vector3D(200, 0, 20)));
+        Boat bare = boat(weighed("box", Kind.CYLINDER, box(0, -50, 0, 400, 50, 60), 100, new Vector3D(200, 0, 20)));
         assertEquals(
                 new Draughts(400, 25, 0, 25, 0),
                 rounded(Draughts.of(bare, WaterPlane.level(25)).orElseThrow()));
         assertTrue(Draughts.of(bare, WaterPlane.of(Equilibrium.up(59, 0), 5)).isPresent());
         assertTrue(Draughts.of(bare, WaterPlane.of(Equilibrium.up(61, 0), 5)).isEmpty());
-        assertTrue(Draughts.of(boat(DiveBoats.weight("w", 5, Vector3D.ZERO)), WaterPlane.level(5))
+        assertTrue(Draughts.of(boat(TestParts.compact("w", 5, Vector3D.ZERO)), WaterPlane.level(5))
                 .isEmpty());
     }
 
@@ -138,8 +139,8 @@ class MeasuresTest {
     @Test
     void roomInASkin() {
         Part shell = skin("hull", Solids.box(0, -50, 0, 400, 50, 60), 1, 1.2);
-        Part within = part("core", Kind.CYLINDER, box(100, -20, 10, 200, 20, 40), 50, new Vector3D(150, 0, 20));
-        Part outside = part("pod", Kind.FITTING, box(100, 60, 10, 200, 80, 40), 50, new Vector3D(150, 70, 20));
+        Part within = weighed("core", Kind.CYLINDER, box(100, -20, 10, 200, 20, 40), 50, new Vector3D(150, 0, 20));
+        Part outside = weighed("pod", Kind.FITTING, box(100, 60, 10, 200, 80, 40), 50, new Vector3D(150, 70, 20));
         double skinMm3 = 2 * (400 * 100 + 400 * 60 + 100 * 60);
         assertEquals(
                 2400000 - skinMm3 - 120000,

@@ -2,13 +2,13 @@ package trimwright.statics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.compact;
+import static trimwright.TestParts.tank;
+import static trimwright.TestParts.weighed;
 import static trimwright.statics.DiveBoats.bar;
 import static trimwright.statics.DiveBoats.boat;
-import static trimwright.statics.DiveBoats.box;
-import static trimwright.statics.DiveBoats.part;
 import static trimwright.statics.DiveBoats.skin;
-import static trimwright.statics.DiveBoats.tank;
-import static trimwright.statics.DiveBoats.weight;
 
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +25,7 @@ class RightingCurveTest {
 
     /** A box L × B × depth that draws T in water of density 1, with G at a height. */
     private static Condition barge(double l, double b, double depth, double t, double kg) {
-        return Condition.of(boat(part(
+        return Condition.of(boat(weighed(
                 "barge",
                 Kind.CYLINDER,
                 box(0, -b / 2, 0, l, b / 2, depth),
@@ -83,7 +83,7 @@ class RightingCurveTest {
     @Test
     void roundHull() {
         Condition round =
-                Condition.of(boat(part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
+                Condition.of(boat(weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
         RightingCurve curve = RightingCurve.surfaced(round, 15).orElseThrow();
         assertEquals(25, curve.rows().size());
         for (RightingCurve.Row row : curve.rows()) {
@@ -128,8 +128,8 @@ class RightingCurveTest {
     @Test
     void offCentreWeight() {
         Condition condition = Condition.of(boat(
-                part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33)),
-                weight("w", 50, new Vector3D(250, 10, 40))));
+                weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33)),
+                compact("w", 50, new Vector3D(250, 10, 40))));
         // G lies at y = 500/1050, 7 × 1000/1050 below the axis.
         double y = 500 / 1050.0;
         double z = 7000 / 1050.0;
@@ -145,8 +145,8 @@ class RightingCurveTest {
     @Test
     void starboardSideGoesOnBeyond180() {
         Condition condition = Condition.of(boat(
-                part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33)),
-                weight("w", 50, new Vector3D(250, -10, 40))));
+                weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33)),
+                compact("w", 50, new Vector3D(250, -10, 40))));
         double a = Math.hypot(500 / 1050.0, 7000 / 1050.0);
         for (double step : new double[] {7, 45}) {
             RightingCurve.Summary summary =
@@ -162,8 +162,8 @@ class RightingCurveTest {
     void restsBeyondTheLastRow() {
         for (double side : new double[] {-1, 1}) {
             Condition condition = Condition.of(boat(
-                    part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 47)),
-                    weight("w", 50, new Vector3D(250, -side * 5, 60))));
+                    weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 47)),
+                    compact("w", 50, new Vector3D(250, -side * 5, 60))));
             RightingCurve curve = RightingCurve.surfaced(condition, 17).orElseThrow();
             assertTrue(side * curve.equilibrium().heelDeg() > 176, "she rests at " + curve.equilibrium());
             assertEquals(21, curve.rows().size());
@@ -192,7 +192,7 @@ class RightingCurveTest {
     @Test
     void rangeEndsWhereTheTrimDoes() {
         BarShape spar = new BarShape(new Vector3D(0, 0, -200), new Vector3D(0, 0, 200), 40, BarShape.Ends.FLAT);
-        Condition condition = Condition.of(boat(part("spar", Kind.CYLINDER, spar, 300, new Vector3D(0, 0, -120))));
+        Condition condition = Condition.of(boat(weighed("spar", Kind.CYLINDER, spar, 300, new Vector3D(0, 0, -120))));
         for (double step : new double[] {5, 7, 40}) {
             RightingCurve.Summary summary =
                     RightingCurve.surfaced(condition, step).orElseThrow().summary();
@@ -208,7 +208,7 @@ class RightingCurveTest {
     @Test
     void aSteepBoatHasHerLeverToTheEnd() {
         BarShape ball = new BarShape(new Vector3D(-40, 0, 0), new Vector3D(40, 0, 0), 80, BarShape.Ends.ROUND);
-        Condition condition = Condition.of(boat(part("ball", Kind.CYLINDER, ball, 150, new Vector3D(-20, 0, -2))));
+        Condition condition = Condition.of(boat(weighed("ball", Kind.CYLINDER, ball, 150, new Vector3D(-20, 0, -2))));
         RightingCurve curve = RightingCurve.surfaced(condition, 5).orElseThrow();
         int compared = 0;
         for (RightingCurve.Row row : curve.rows()) {
@@ -227,7 +227,7 @@ class RightingCurveTest {
     @Test
     void freeSurfaceTakesFromTheLever() {
         Boat wet = boat(
-                part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)),
+                weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 1600, new Vector3D(200, 0, 20)),
                 tank("tank", box(100, -30, 5, 300, 30, 45), Optional.of("barge")));
         RightingCurve curve = RightingCurve.surfaced(Condition.of(wet.withAllTanksAt(0.5)), 0.01)
                 .orElseThrow();
@@ -241,7 +241,7 @@ class RightingCurveTest {
     @Test
     void submergedIsBgSine() {
         Condition condition = Condition.of(boat(
-                part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 2000, new Vector3D(250, 0, 33)),
+                weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 2000, new Vector3D(250, 0, 33)),
                 tank("tank", bar(200, 300, 40, 60), Optional.of("tube"))));
         Submerged s = Submerged.of(condition);
         double tankG = Math.PI * 900 * 100 / 1000;
@@ -264,7 +264,7 @@ class RightingCurveTest {
     @Test
     void submergedWithTrim() {
         Condition condition =
-                Condition.of(boat(part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 2400, new Vector3D(247, 1, 33))));
+                Condition.of(boat(weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 2400, new Vector3D(247, 1, 33))));
         RightingCurve curve = RightingCurve.submerged(condition, 0.1);
         double most =
                 curve.rows().stream().mapToDouble(RightingCurve.Row::gzMm).max().orElseThrow();
@@ -292,7 +292,7 @@ class RightingCurveTest {
                 List.of(
                         skin("hull", Solids.box(0, -50, 0, 400, 50, 70), 1, 1),
                         skin("tower", Solids.box(180, -10, 70, 220, 10, 110), 1, 1),
-                        part("core", Kind.CYLINDER, box(5, -49, 1, 395, 49, 69), 1300, new Vector3D(200, 0, 12))),
+                        weighed("core", Kind.CYLINDER, box(5, -49, 1, 395, 49, 69), 1300, new Vector3D(200, 0, 12))),
                 List.of(),
                 Targets.NONE);
         Condition condition = Condition.of(hull);
@@ -312,7 +312,7 @@ class RightingCurveTest {
     @Test
     void sinkingBoatHasNoCurve() {
         Condition heavy =
-                Condition.of(boat(part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 3000, new Vector3D(250, 0, 33))));
+                Condition.of(boat(weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 3000, new Vector3D(250, 0, 33))));
         assertTrue(RightingCurve.surfaced(heavy, 5).isEmpty());
     }
 
@@ -320,7 +320,7 @@ class RightingCurveTest {
     @Test
     void weightMovedAcross() {
         Condition round =
-                Condition.of(boat(part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
+                Condition.of(boat(weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
         SteadyHeel heel = SteadyHeel.withWeightMoved(round, 100, 30).orElseThrow();
         assertEquals(Math.toDegrees(Math.atan(100 * 30 / 7000.0)), heel.heelDeg(), 1e-7);
     }
@@ -329,7 +329,7 @@ class RightingCurveTest {
     @Test
     void torque() {
         Condition round =
-                Condition.of(boat(part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
+                Condition.of(boat(weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
         for (double share : new double[] {0.1, -0.5, 0.97}) {
             SteadyHeel heel = SteadyHeel.underTorque(round, share * 7000).orElseThrow();
             assertEquals(Math.toDegrees(Math.asin(share)), heel.heelDeg(), 1e-5);
@@ -342,7 +342,7 @@ class RightingCurveTest {
     @Test
     void rollPeriodOfARoundBar() {
         Condition round =
-                Condition.of(boat(part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
+                Condition.of(boat(weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1000, new Vector3D(250, 0, 33))));
         Equilibrium rest = Balance.settle(round, Balance.upright(round));
         RollPeriod period = RollPeriod.of(round, rest).orElseThrow();
         assertEquals(40 / Math.sqrt(2), period.radiusOfGyrationMm(), 1e-9);
@@ -353,9 +353,9 @@ class RightingCurveTest {
     @Test
     void radiusOfGyrationOfPointsAndShells() {
         Condition condition = Condition.of(boat(
-                part("buoy", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 0, new Vector3D(200, 0, 0)),
-                weight("a", 400, new Vector3D(200, 30, 10)),
-                weight("b", 400, new Vector3D(200, -30, 10))));
+                weighed("buoy", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 0, new Vector3D(200, 0, 0)),
+                compact("a", 400, new Vector3D(200, 30, 10)),
+                compact("b", 400, new Vector3D(200, -30, 10))));
         Equilibrium rest = Balance.settle(condition, Balance.upright(condition));
         assertEquals(30, RollPeriod.of(condition, rest).orElseThrow().radiusOfGyrationMm(), 1e-9);
 

@@ -2,16 +2,17 @@ package trimwright.statics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.tank;
+import static trimwright.TestParts.weighed;
 import static trimwright.statics.DiveBoats.boat;
-import static trimwright.statics.DiveBoats.box;
-import static trimwright.statics.DiveBoats.part;
-import static trimwright.statics.DiveBoats.tank;
 
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trimwright.TestParts;
 import trimwright.boat.BarShape;
 import trimwright.boat.Kind;
 import trimwright.boat.Part;
@@ -24,21 +25,13 @@ class RollPeriodTest {
 
     /** A buoy without mass, 400 × 100 × 120, that carries what stands in it. */
     private static final Part BUOY =
-            part("buoy", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 0, new Vector3D(200, 0, 60));
+            weighed("buoy", Kind.CYLINDER, box(0, -50, 0, 400, 50, 120), 0, new Vector3D(200, 0, 60));
 
     /** A solid within the buoy, which displaces nothing of its own. */
     private static Part inside(String id, Shape shape, double massG) {
-        return new Part(
-                id,
-                Kind.FITTING,
-                Optional.of(shape),
-                Optional.empty(),
-                Optional.of(massG),
-                Optional.empty(),
-                Optional.of(shape.solid().centroidMm()),
-                Optional.of("buoy"),
-                false,
-                0);
+        return TestParts.inside(
+                "buoy",
+                TestParts.weighed(id, Kind.FITTING, shape, massG, shape.solid().centroidMm()));
     }
 
     private static RollPeriod of(Part... parts) {

@@ -3,11 +3,11 @@ package trimwright.statics;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.tank;
+import static trimwright.TestParts.weighed;
 import static trimwright.statics.DiveBoats.boat;
-import static trimwright.statics.DiveBoats.box;
-import static trimwright.statics.DiveBoats.part;
 import static trimwright.statics.DiveBoats.skin;
-import static trimwright.statics.DiveBoats.tank;
 
 import java.util.List;
 import java.util.Optional;
@@ -39,9 +39,9 @@ class SurfacingRunTest {
     private static Boat boxInBox(double massG, double gMm) {
         return boat(
                 skin("hull", Solids.box(0, -B / 2, 0, L, B / 2, H), WALL, 1.0),
-                part("cylinder", Kind.CYLINDER, box(50, -30, 10, 350, 30, 70), massG, new Vector3D(L / 2, 0, gMm)),
+                weighed("cylinder", Kind.CYLINDER, box(50, -30, 10, 350, 30, 70), massG, new Vector3D(L / 2, 0, gMm)),
                 tank("tank", box(120, -25, 20, 280, 25, 60), Optional.of("cylinder")),
-                part(
+                weighed(
                         "tower",
                         Kind.FITTING,
                         box(170, -10, H, 230, 10, H + 30),
@@ -201,13 +201,13 @@ class SurfacingRunTest {
         java.util.Arrays.fill(keep, 2, 12, true);
         Boat open = boat(
                 skin("hull", closed.only(keep), WALL, 1.0),
-                part("cylinder", Kind.CYLINDER, box(50, -30, 10, 350, 30, 70), 700, new Vector3D(200, 0, 30)),
+                weighed("cylinder", Kind.CYLINDER, box(50, -30, 10, 350, 30, 70), 700, new Vector3D(200, 0, 30)),
                 tank("tank", box(120, -25, 20, 280, 25, 60), Optional.of("cylinder")));
         UnusableInputException refused =
                 assertThrows(UnusableInputException.class, () -> SurfacingRun.of(Condition.of(open), 5, 0.5));
         assertEquals(Code.DRAINING_HULL_OPEN, refused.findings().get(0).code());
         Boat bare = boat(
-                part("cylinder", Kind.CYLINDER, box(50, -30, 10, 350, 30, 70), 700, new Vector3D(200, 0, 30)),
+                weighed("cylinder", Kind.CYLINDER, box(50, -30, 10, 350, 30, 70), 700, new Vector3D(200, 0, 30)),
                 tank("tank", box(120, -25, 20, 280, 25, 60), Optional.of("cylinder")));
         assertTrue(SurfacingRun.of(Condition.of(bare), 5, 0.5).isEmpty());
     }
@@ -223,7 +223,7 @@ class SurfacingRunTest {
         Boat halves = boat(
                 skin("one", closed.only(lower), WALL, 1.0),
                 skin("other", closed.only(upper), WALL, 1.0),
-                part("cylinder", Kind.CYLINDER, box(50, -30, 10, 350, 30, 70), 760, new Vector3D(L / 2, 0, 12)),
+                weighed("cylinder", Kind.CYLINDER, box(50, -30, 10, 350, 30, 70), 760, new Vector3D(L / 2, 0, 12)),
                 tank("tank", box(120, -25, 20, 280, 25, 60), Optional.of("cylinder")));
         double whole =
                 HullRoom.of(Condition.of(boxInBox(760, 12))).orElseThrow().volumeMm3();
@@ -249,7 +249,7 @@ class SurfacingRunTest {
                 false,
                 0);
         Boat boat =
-                boat(print, part("cylinder", Kind.CYLINDER, box(15, -5, 15, 25, 5, 25), 5, new Vector3D(20, 0, 20)));
+                boat(print, weighed("cylinder", Kind.CYLINDER, box(15, -5, 15, 25, 5, 25), 5, new Vector3D(20, 0, 20)));
         assertEquals(
                 Math.pow(32, 3) - 1000,
                 HullRoom.of(Condition.of(boat)).orElseThrow().volumeMm3(),

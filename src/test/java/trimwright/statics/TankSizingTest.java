@@ -3,12 +3,13 @@ package trimwright.statics;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.compact;
+import static trimwright.TestParts.solid;
+import static trimwright.TestParts.tank;
+import static trimwright.TestParts.twice;
+import static trimwright.TestParts.weighed;
 import static trimwright.statics.DiveBoats.boat;
-import static trimwright.statics.DiveBoats.body;
-import static trimwright.statics.DiveBoats.box;
-import static trimwright.statics.DiveBoats.part;
-import static trimwright.statics.DiveBoats.tank;
-import static trimwright.statics.DiveBoats.weight;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -36,8 +37,8 @@ class TankSizingTest {
     /** A box with a small box for a tower, off her middle. */
     private static Boat boxBoat(Part... more) {
         List<Part> parts = new ArrayList<>(List.of(
-                part("box", Kind.CYLINDER, box(0, -50, 0, 500, 50, 80), 3000, new Vector3D(250, 0, 25)),
-                part("tower", Kind.FITTING, box(280, -15, 80, 360, 15, 130), 0, new Vector3D(320, 0, 100))));
+                weighed("box", Kind.CYLINDER, box(0, -50, 0, 500, 50, 80), 3000, new Vector3D(250, 0, 25)),
+                weighed("tower", Kind.FITTING, box(280, -15, 80, 360, 15, 130), 0, new Vector3D(320, 0, 100))));
         parts.addAll(List.of(more));
         Boat boat = new Boat("b", Water.ofDensity(1), Optional.empty(), parts, List.of(), RESIDUAL);
         return boat;
@@ -105,7 +106,7 @@ class TankSizingTest {
 
     @Test
     void noLineNoSize() {
-        Boat sunk = boxBoat(weight("w", 5000, new Vector3D(250, 0, 20)));
+        Boat sunk = boxBoat(compact("w", 5000, new Vector3D(250, 0, 20)));
         assertTrue(TankSizing.of(Condition.of(sunk)).isEmpty());
     }
 
@@ -113,7 +114,7 @@ class TankSizingTest {
     @Test
     void foamAboveTheLineActsOnlyDived() {
         Boat without = boxBoat(tank("t", box(200, -20, 10, 300, 20, 60), Optional.of("box")));
-        Part foam = body("top foam", Kind.FOAM, box(100, -20, 90, 160, 20, 100), 1e-9, false);
+        Part foam = solid("top foam", Kind.FOAM, box(100, -20, 90, 160, 20, 100), 1e-9);
         List<Part> parts = new ArrayList<>(without.parts());
         parts.add(foam);
         Condition before = Condition.of(without);
@@ -143,13 +144,13 @@ class TankSizingTest {
     @Test
     void leadAndFoamThatCancel() {
         Boat trimmed = DiveBoats.submarine(60, 40);
-        Part lead = body("more lead", Kind.BALLAST, box(400, -6, 8, 520, 6, 14), 11.34, false);
+        Part lead = solid("more lead", Kind.BALLAST, box(400, -6, 8, 520, 6, 14), 11.34);
         double leadMm3 = 120 * 12 * 6;
         double foamMm3 = leadMm3 * (11.34 - 1) / (1 - 0.03);
         double length = foamMm3 / 2 / (8 * 18);
         double middle = 460;
-        Part foam =
-                body("more foam", Kind.FOAM, box(middle - length / 2, 30, 62, middle + length / 2, 38, 80), 0.03, true);
+        Part foam = twice(
+                solid("more foam", Kind.FOAM, box(middle - length / 2, 30, 62, middle + length / 2, 38, 80), 0.03));
         List<Part> parts = new ArrayList<>(trimmed.parts());
         parts.add(lead);
         parts.add(foam);

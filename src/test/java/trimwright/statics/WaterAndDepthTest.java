@@ -2,12 +2,12 @@ package trimwright.statics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static trimwright.TestParts.box;
+import static trimwright.TestParts.solid;
+import static trimwright.TestParts.tank;
+import static trimwright.TestParts.weighed;
 import static trimwright.statics.DiveBoats.bar;
 import static trimwright.statics.DiveBoats.boat;
-import static trimwright.statics.DiveBoats.body;
-import static trimwright.statics.DiveBoats.box;
-import static trimwright.statics.DiveBoats.part;
-import static trimwright.statics.DiveBoats.tank;
 
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +15,7 @@ import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.Kind;
 import trimwright.boat.Part;
@@ -37,7 +38,7 @@ class WaterAndDepthTest {
     void filmHoldsGramsPerMetre() {
         assertEquals(7.417, SurfaceFilm.gramsHeld(SurfaceTension.mNPerM(20), 1000), 5e-4);
         Boat barge = boat(
-                        part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 2500, new Vector3D(200, 0, 20)),
+                        weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 2500, new Vector3D(200, 0, 20)),
                         tank("t", box(150, -40, 5, 250, 40, 55), Optional.of("barge")))
                 .in(Water.of(20, 0));
         Condition condition = Condition.of(barge);
@@ -53,9 +54,9 @@ class WaterAndDepthTest {
     void outlineOfHullAndOfWhatStandsOutside() {
         Condition condition = Condition.of(boat(
                 DiveBoats.skin("hull", trimwright.mesh.Solids.box(0, -50, 0, 400, 50, 80), 1, 1.2),
-                part("core", Kind.CYLINDER, box(10, -40, 10, 390, 40, 70), 1000, new Vector3D(200, 0, 20)),
-                part("pod", Kind.FITTING, bar(100, 200, 40, 20), 10, new Vector3D(150, 0, 40)),
-                part("outrigger", Kind.FITTING, box(100, 80, 20, 200, 90, 60), 10, new Vector3D(150, 85, 40))));
+                weighed("core", Kind.CYLINDER, box(10, -40, 10, 390, 40, 70), 1000, new Vector3D(200, 0, 20)),
+                weighed("pod", Kind.FITTING, bar(100, 200, 40, 20), 10, new Vector3D(150, 0, 40)),
+                weighed("outrigger", Kind.FITTING, box(100, 80, 20, 200, 90, 60), 10, new Vector3D(150, 85, 40))));
         Exposed exposed = Exposed.of(condition);
         assertEquals(2, exposed.bodies().size());
         assertEquals(1000 + 220, exposed.outlineMm(trimwright.immersion.WaterPlane.level(40)), 1e-9);
@@ -65,7 +66,7 @@ class WaterAndDepthTest {
     @Test
     void freshToSea() {
         Boat boat = boat(
-                        part("barge", Kind.CYLINDER, box(0, -60, 0, 500, 60, 100), 5000, new Vector3D(250, 0, 30)),
+                        weighed("barge", Kind.CYLINDER, box(0, -60, 0, 500, 60, 100), 5000, new Vector3D(250, 0, 30)),
                         tank("t", box(100, -50, 5, 400, 50, 37), Optional.of("barge")))
                 .in(Water.of(20, 0));
         Condition home = Condition.of(boat);
@@ -88,7 +89,7 @@ class WaterAndDepthTest {
     @Test
     void warmWaterSinksHer() {
         Boat boat = boat(
-                        part("barge", Kind.CYLINDER, box(0, -60, 0, 500, 60, 100), 5000, new Vector3D(250, 0, 30)),
+                        weighed("barge", Kind.CYLINDER, box(0, -60, 0, 500, 60, 100), 5000, new Vector3D(250, 0, 30)),
                         tank("t", box(100, -50, 5, 400, 50, 38.1), Optional.of("barge")))
                 .in(Water.of(4, 0));
         Condition home = Condition.of(boat);
@@ -103,11 +104,11 @@ class WaterAndDepthTest {
         assertEquals(6, WaterChange.of(home, WaterChange.USUAL).size());
     }
 
-    private static final Part TUBE = part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 2000, new Vector3D(250, 0, 30));
+    private static final Part TUBE =
+            weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 2000, new Vector3D(250, 0, 30));
 
     private static Part foam(Softness softness) {
-        return body("foam", Kind.FOAM, box(200, -10, 90, 300, 10, 95), 0.03, false)
-                .withSoftness(softness);
+        return solid("foam", Kind.FOAM, box(200, -10, 90, 300, 10, 95), 0.03).withSoftness(softness);
     }
 
     /** Boyle: half the lift of soft foam is gone where the water weighs as much as the atmosphere, 10.33 m (S). */
@@ -159,8 +160,8 @@ class WaterAndDepthTest {
     @Test
     void depthOfNoReturn() {
         double volume = Math.PI * 1600 * 500 / 1000;
-        Part heavy = part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), volume + 4, new Vector3D(250, 0, 30));
-        Part foam = body("foam", Kind.FOAM, box(200, -10, 90, 300, 10, 95), 0.1, false)
+        Part heavy = weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), volume + 4, new Vector3D(250, 0, 30));
+        Part foam = solid("foam", Kind.FOAM, box(200, -10, 90, 300, 10, 95), 0.1)
                 .withSoftness(new Softness(Optional.of(10.0), false, Optional.of(20.0)));
         Condition condition = Condition.of(boat(heavy, foam));
         // Foam of 10 cm³ and 1 g carries 4 g of the tube: 5 g are left.
@@ -173,7 +174,7 @@ class WaterAndDepthTest {
         Condition firm = Condition.of(boat(TUBE, foam(Softness.NONE)));
         assertTrue(DepthRun.of(firm, 2, 0.5).noReturnM().isEmpty());
         Condition sunk = Condition.of(
-                boat(part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), volume + 1, new Vector3D(250, 0, 30))));
+                boat(weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), volume + 1, new Vector3D(250, 0, 30))));
         assertEquals(0, DepthRun.of(sunk, 2, 0.5).noReturnM().orElseThrow(), 0);
     }
 
@@ -190,19 +191,9 @@ class WaterAndDepthTest {
     @Test
     void leakAllowance() {
         Boat boat = boat(
-                part("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1800, new Vector3D(250, 0, 25)),
+                weighed("tube", Kind.CYLINDER, bar(0, 500, 40, 80), 1800, new Vector3D(250, 0, 25)),
                 tank("t", bar(200, 300, 40, 60), Optional.of("tube")),
-                new Part(
-                        "battery",
-                        Kind.FITTING,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(180.0),
-                        Optional.empty(),
-                        Optional.of(new Vector3D(300, 0, 20)),
-                        Optional.of("tube"),
-                        false,
-                        0));
+                TestParts.inside("tube", TestParts.compact("battery", 180.0, new Vector3D(300, 0, 20))));
         Condition condition = Condition.of(boat);
         LeakAllowance leak = LeakAllowance.of(condition.withAllTanksAt(0.7)).get(0);
         double volume = Math.PI * 1600 * 500;
@@ -222,8 +213,8 @@ class WaterAndDepthTest {
     @Test
     void floodedCylinderDoesNotSinkHer() {
         Condition condition = Condition.of(boat(
-                part("tube", Kind.CYLINDER, bar(100, 200, 40, 60), 200, new Vector3D(150, 0, 35)),
-                body("foam", Kind.FOAM, box(0, -60, 0, 300, 60, 60), 0.05, false)));
+                weighed("tube", Kind.CYLINDER, bar(100, 200, 40, 60), 200, new Vector3D(150, 0, 35)),
+                solid("foam", Kind.FOAM, box(0, -60, 0, 300, 60, 60), 0.05)));
         LeakAllowance leak = LeakAllowance.of(condition).get(0);
         assertTrue(leak.roomFillsFirst());
         assertEquals(
@@ -280,7 +271,8 @@ class WaterAndDepthTest {
     @Test
     void theLineInOtherWater() {
         Boat boat = DiveBoats.painted(
-                boat(part("barge", Kind.CYLINDER, box(0, -60, 0, 1000, 60, 100), 5000, new Vector3D(500, 0, 30))), 40);
+                boat(weighed("barge", Kind.CYLINDER, box(0, -60, 0, 1000, 60, 100), 5000, new Vector3D(500, 0, 30))),
+                40);
         Condition home = Condition.of(boat);
         PaintedOffset fresh = Flotation.of(home).fromPaintedLine().orElseThrow();
         assertEquals(5000 / 120.0 - 40, fresh.bowMm(), 1e-8);
@@ -296,7 +288,7 @@ class WaterAndDepthTest {
     @Test
     void saltWaterIsToldFromFresh() {
         Boat barge = boat(
-                part("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 2500, new Vector3D(200, 0, 20)),
+                weighed("barge", Kind.CYLINDER, box(0, -50, 0, 400, 50, 80), 2500, new Vector3D(200, 0, 20)),
                 tank("t", box(150, -40, 5, 250, 40, 25), Optional.of("barge")));
         assertTrue(film(barge.in(Water.of(20, 10))).salty());
         assertTrue(!film(barge.in(Water.of(4, 0))).salty());
@@ -314,8 +306,7 @@ class WaterAndDepthTest {
 
     @Test
     void noCylinderNoAllowance() {
-        assertTrue(LeakAllowance.of(
-                        Condition.of(boat(body("foam", Kind.FOAM, box(0, -60, 0, 300, 60, 60), 0.05, false))))
+        assertTrue(LeakAllowance.of(Condition.of(boat(solid("foam", Kind.FOAM, box(0, -60, 0, 300, 60, 60), 0.05))))
                 .isEmpty());
     }
 }

@@ -12,8 +12,8 @@ import java.util.concurrent.ForkJoinPool;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
-import trimwright.boat.Kind;
 import trimwright.boat.Margins;
 import trimwright.boat.Part;
 import trimwright.boat.Targets;
@@ -143,17 +143,8 @@ class ToleranceTest {
                 .map(p -> p.withMargins(none).withFill(0))
                 .filter(p -> !p.id().equals("battery"))
                 .forEach(parts::add);
-        Part pair = new Part(
-                "pair",
-                Kind.FITTING,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(90.0),
-                Optional.empty(),
-                Optional.of(new Vector3D(330, 35, 15)),
-                Optional.of("box"),
-                true,
-                0);
+        Part pair =
+                TestParts.twice(TestParts.inside("box", TestParts.compact("pair", 90.0, new Vector3D(330, 35, 15))));
         parts.add(pair);
         Tolerance t = Tolerance.of(boat.withParts(parts), 4000, 3);
         double weight = Condition.of(boat.withParts(parts)).dryMassG();

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
+import trimwright.TestParts;
 import trimwright.boat.Boat;
 import trimwright.boat.BoxShape;
 import trimwright.boat.Kind;
@@ -33,17 +33,11 @@ class PlaceDrawingTest {
     private static final double TOLERANCE_MM = 0.8;
 
     private static Part piece(String id, Kind kind, double x0, double x1, double y0, double y1, double z0, double z1) {
-        return new Part(
+        return TestParts.solid(
                 id,
                 kind,
-                Optional.of(new BoxShape(new Vector3D(x0, y0, z0), new Vector3D(x1, y1, z1))),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(kind == Kind.FOAM ? 0.03 : 11.34),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                0);
+                new BoxShape(new Vector3D(x0, y0, z0), new Vector3D(x1, y1, z1)),
+                kind == Kind.FOAM ? 0.03 : 11.34);
     }
 
     private static final List<Part> PIECES = List.of(
