@@ -132,4 +132,44 @@ class SeatFinderTest {
         assertTrue(seat.longestAnywhere().isEmpty());
         assertEquals(76, seat.largestDiameterMm(), 1e-9);
     }
+
+    /** A hull of three sides, 100 mm wide at the bottom and 120 high: the widest cylinder is its incircle, r = area ∕ half the outline, at that height. */
+    @Test
+    void theWidestInATriangleIsItsIncircle() {
+        TriangleMesh prism = TestMeshes.prism(-200, 200, -50, 0, 50, 0, 0, 120);
+        double radius = 0.5 * 100 * 120 / (0.5 * (100 + 2 * 130));
+        for (double gap : new double[] {0, 2}) {
+            CylinderSeat seat = seat(prism, 0, 100, 20, 20, BarShape.Ends.FLAT, gap);
+            assertEquals(2 * (radius - gap), seat.largestAnywhereMm().diameterMm(), 1e-3);
+            assertEquals(radius, seat.largestAnywhereMm().axisZMm(), 1e-3);
+            // At 20 mm it is the bottom that is near; at 60 the sides: (120 − z) · 50 ∕ 130.
+            assertEquals(2 * (20 - gap), seat.largestDiameterMm(), 1e-9);
+            CylinderSeat high = seat(prism, 0, 100, 60, 20, BarShape.Ends.FLAT, gap);
+            assertEquals(2 * (60 * 50 / 130.0 - gap), high.largestDiameterMm(), 1e-9);
+            assertEquals(10 + gap, high.lowestAxisMm().orElseThrow(), 1e-5);
+            assertEquals(120 - (10 + gap) * 130 / 50, high.highestAxisMm().orElseThrow(), 1e-4);
+            CylinderSeat round = seat(prism, 0, 100, 60, 20, BarShape.Ends.ROUND, gap);
+            assertEquals(2 * (60 * 50 / 130.0 - gap), round.largestDiameterMm(), 1e-3);
+            assertEquals(2 * (radius - gap), round.largestAnywhereMm().diameterMm(), 1e-3);
+        }
+        // No thicker than it is long.
+        assertEquals(16, seat(prism, 0, 8, 30, 10, BarShape.Ends.ROUND, 0).largestDiameterMm(), 1e-3);
+    }
+
+    /** A box whose ends lean in by 1 in 1, 400 mm long at the bottom: the longest cylinder lies lowest, with its upper edge at the ends. */
+    @Test
+    void theLongestUnderLeaningEnds() {
+        TriangleMesh box = TestMeshes.mapped(
+                Solids.box(-200, -50, 0, 200, 50, 80),
+                p -> TestParts.at(p.getX() * (1 - p.getZ() / 200), p.getY(), p.getZ()));
+        CylinderSeat seat = seat(box, 0, 60, 40, 22, BarShape.Ends.FLAT, 0);
+        CylinderSeat.Longest longest = seat.longestAnywhere().orElseThrow();
+        assertEquals(2 * (200 - 22), longest.stretch().lengthMm(), 0.1);
+        assertEquals(11, longest.axisZMm(), 0.05);
+        assertEquals(2 * (200 - 51), seat.longest().orElseThrow().lengthMm(), 1e-3);
+        // With a gap the axis lies higher, and the gap is kept from the ends as well.
+        CylinderSeat gap = seat(box, 0, 60, 40, 22, BarShape.Ends.FLAT, 2);
+        assertEquals(2 * (200 - 26), gap.longestAnywhere().orElseThrow().stretch().lengthMm(), 0.1);
+        assertEquals(2 * (200 - 53), gap.longest().orElseThrow().lengthMm(), 1e-3);
+    }
 }
