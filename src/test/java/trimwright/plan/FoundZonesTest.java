@@ -19,13 +19,18 @@ import trimwright.boat.Part;
 import trimwright.boat.Targets;
 import trimwright.immersion.WaterPlane;
 import trimwright.mesh.Solids;
+import trimwright.mesh.TriangleMesh;
 
 /** Zones found in box hulls, by hand. */
 class FoundZonesTest {
 
     private static List<String> zones(double lineMm, HullBuild build, Part... others) {
+        return zones(lineMm, Solids.box(0, -50, 0, 400, 50, 80), build, others);
+    }
+
+    private static List<String> zones(double lineMm, TriangleMesh mesh, HullBuild build, Part... others) {
         List<Part> parts = new java.util.ArrayList<>(List.of(others));
-        parts.add(TestParts.hull("hull", Solids.box(0, -50, 0, 400, 50, 80), build, 1.2));
+        parts.add(TestParts.hull("hull", mesh, build, 1.2));
         Boat boat = PlanBoats.raft(1, MIDDLE, List.of()).withParts(parts);
         return ZoneFinder.withZones(boat, WaterPlane.level(lineMm)).zones().stream()
                 .map(z -> {
@@ -99,6 +104,27 @@ class FoundZonesTest {
         assertEquals(
                 "sides foam twice 110..330 0..60 6..40",
                 zones(40, sealed, other).get(3));
+    }
+
+    /** Whose bottom lies 10 mm up and which reaches farther to starboard. */
+    @Test
+    void zonesOfAHullAside() {
+        TriangleMesh mesh = Solids.box(0, -60, 10, 400, 40, 90);
+        assertEquals(
+                List.of(
+                        "keel ballast 0..400 -60..40 10..16",
+                        "stern foam 0..100 -60..40 16..50",
+                        "bow foam 300..400 -60..40 16..50",
+                        "sides foam twice 100..300 0..60 16..50",
+                        "above the line foam 0..400 -60..40 50..90"),
+                zones(50, mesh, new HullBuild.Skin(2)));
+        assertEquals(
+                List.of(
+                        "keel ballast 0..400 -20..20 10..26",
+                        "stern ballast 0..100 -60..40 26..50",
+                        "bow ballast 300..400 -60..40 26..50",
+                        "sides ballast twice 100..300 0..60 10..50"),
+                zones(50, mesh, new HullBuild.Sealed(Optional.of(2.0))));
     }
 
     @Test

@@ -188,6 +188,25 @@ class RaftCurvesTest {
                 bg * Math.cos(tilt), level.divedBgMm(Flotation.settling(trimwright.statics.Condition.of(boat))), 1e-6);
     }
 
+    /** With 30 g out of the water she lies dived as she floats, not as she would hang; her list and trim there are those told against level. */
+    @Test
+    void howSheLiesWithSomethingOutOfTheWater() {
+        Part tank = PlanBoats.tank("tank", "raft", TestParts.box(8, -39.6, 7.5, 393, 40.4, 32.5));
+        Boat boat = PlanBoats.raft(1600, MIDDLE, List.of(), tank);
+        Flotation dived = Flotation.settling(trimwright.statics.Condition.of(boat).withAllTanksAt(1));
+        Equilibrium rest = dived.settled().orElseThrow();
+        double hanging = Math.toDegrees(Math.atan(770 * 0.5 / (1600 * 5 + 770 * 10)));
+        assertTrue(Math.abs(rest.trimDeg()) > 0.01 && Math.abs(rest.trimDeg()) < 0.9 * hanging);
+        PlanRequest level = PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS);
+        assertEquals(rest.trimDeg(), level.divedTrimOffDeg(dived), 1e-9);
+        assertEquals(rest.heelDeg(), level.divedListOffDeg(dived), 1e-9);
+        PlanRequest same = Pairing.keepingLine(boat, Goal.LEAST_MASS, 11, 0.05).orElseThrow();
+        assertEquals(rest.plane().up(), same.divedUp().orElseThrow());
+        assertTrue(Math.abs(rest.heelDeg()) > 0.01);
+        assertEquals(0, same.divedTrimOffDeg(dived), 1e-9);
+        assertEquals(0, same.divedListOffDeg(dived), 1e-9);
+    }
+
     /** A cylinder moved takes with it what stands in it, and what stands in that; nothing else. */
     @Test
     void whatMovesAlong() {

@@ -182,23 +182,29 @@ class StripPlanTest {
                 1e-6);
     }
 
-    /** Both strips of a pair move together, and no farther than their runs: 300 g in the water, 10 mm too far ahead, in runs that let them go 6 mm back. */
+    /** Both strips of a pair move together, and no farther than their runs: 300 g in the water, 10 mm too far ahead, in runs that let them go 6 mm back; and the other way round. */
     @Test
     void noFartherThanTheRuns() {
         double length = 300 / WET_LEAD / LEAD / (2 * 20 * 12);
-        BoxShape run = TestParts.box(200 - length / 2 - 6.3, 5, -12, 200 + length / 2 + 20, 25, 0);
-        Strip port = strip("bilge", Zone.Use.BALLAST, false, run, 150 / WET_LEAD);
-        Strip starboard = strip("bilge", Zone.Use.BALLAST, true, mirrored(run), 150 / WET_LEAD);
         // 0.475 mm at the ends let 1267 g·mm pass, 4.2 mm of these strips.
-        double ahead = (300 * 6.3 + 0.9 * 0.475 / 200 * 100 * Math.pow(400, 3) / 12 / 1000) / 1300;
-        StripPlan plan = plan(raft(1300, TestParts.at(200 + ahead, 0, 25)), list(port, starboard));
-        assertTrue(plan.solve());
-        assertEquals(run.fromMm().getX(), port.box().fromMm().getX(), 1);
-        assertEquals(port.centreXMm(), starboard.centreXMm(), 1e-9);
-        assertTrue(port.box().fromMm().getX() >= run.fromMm().getX() - 1e-9);
-        StripPlan other = plan(raft(1300, TestParts.at(200 + 2 * ahead, 0, 25)), list(port, starboard));
-        assertFalse(other.solve());
-        assertEquals(Aim.TRIM, other.misses().get(0).aim());
+        double off = (300 * 6.3 + 0.9 * 0.475 / 200 * 100 * Math.pow(400, 3) / 12 / 1000) / 1300;
+        for (int way : new int[] {1, -1}) {
+            double aft = way > 0 ? 6.3 : 20;
+            BoxShape run = TestParts.box(200 - length / 2 - aft, 5, -12, 200 + length / 2 + 26.3 - aft, 25, 0);
+            Strip port = strip("bilge", Zone.Use.BALLAST, false, run, 150 / WET_LEAD);
+            Strip starboard = strip("bilge", Zone.Use.BALLAST, true, mirrored(run), 150 / WET_LEAD);
+            StripPlan plan = plan(raft(1300, TestParts.at(200 + way * off, 0, 25)), list(port, starboard));
+            assertTrue(plan.solve());
+            double end = way > 0 ? run.fromMm().getX() : run.toMm().getX();
+            assertEquals(
+                    end,
+                    way > 0 ? port.box().fromMm().getX() : port.box().toMm().getX(),
+                    1);
+            assertEquals(port.centreXMm(), starboard.centreXMm(), 1e-9);
+            StripPlan other = plan(raft(1300, TestParts.at(200 + 2 * way * off, 0, 25)), list(port, starboard));
+            assertFalse(other.solve());
+            assertEquals(Aim.TRIM, other.misses().get(0).aim());
+        }
     }
 
     /** Names that the boat does not use yet, counted on; lead before foam, from the stern, port before starboard. */

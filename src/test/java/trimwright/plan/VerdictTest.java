@@ -275,12 +275,12 @@ class VerdictTest {
     /** The ends of the line are the painted points, or those of the boat on the plane asked for; raised by mm along the boat's height. */
     @Test
     void theLineAndItsEnds() {
-        PlanRequest request = painted(TestParts.at(0, 0, 40), TestParts.at(400, 0, 44));
-        assertEquals(0, request.foreMm().distance(TestParts.at(400, 0, 44)), 1e-9);
-        assertEquals(0, request.aftMm().distance(TestParts.at(0, 0, 40)), 1e-9);
+        PlanRequest request = painted(TestParts.at(100, 0, 41), TestParts.at(300, 0, 43));
+        assertEquals(0, request.foreMm().distance(TestParts.at(300, 0, 43)), 1e-9);
+        assertEquals(0, request.aftMm().distance(TestParts.at(100, 0, 41)), 1e-9);
         PlanRequest raised = request.withLineRaised(3);
-        assertEquals(0, raised.foreMm().distance(TestParts.at(400, 0, 47)), 1e-9);
-        assertEquals(0, raised.aftMm().distance(TestParts.at(0, 0, 43)), 1e-9);
+        assertEquals(0, raised.foreMm().distance(TestParts.at(300, 0, 46)), 1e-9);
+        assertEquals(0, raised.aftMm().distance(TestParts.at(100, 0, 44)), 1e-9);
         assertEquals(3, request.offset(raised.line()).bowMm(), 1e-9);
         Boat bare = raft(1600, 200, 0, 25);
         PlanRequest unpainted = new PlanRequest(
