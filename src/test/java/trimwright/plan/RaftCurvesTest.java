@@ -193,7 +193,8 @@ class RaftCurvesTest {
     void howSheLiesWithSomethingOutOfTheWater() {
         Part tank = PlanBoats.tank("tank", "raft", TestParts.box(8, -39.6, 7.5, 393, 40.4, 32.5));
         Boat boat = PlanBoats.raft(1600, MIDDLE, List.of(), tank);
-        Flotation dived = Flotation.settling(trimwright.statics.Condition.of(boat).withAllTanksAt(1));
+        Flotation dived =
+                Flotation.settling(trimwright.statics.Condition.of(boat).withAllTanksAt(1));
         Equilibrium rest = dived.settled().orElseThrow();
         double hanging = Math.toDegrees(Math.atan(770 * 0.5 / (1600 * 5 + 770 * 10)));
         assertTrue(Math.abs(rest.trimDeg()) > 0.01 && Math.abs(rest.trimDeg()) < 0.9 * hanging);

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
@@ -156,7 +155,8 @@ class RaftWaysOutTest {
                 TestParts.at(15 - longer, 0, 20), TestParts.at(385 + longer, 0, 20), diameter, BarShape.Ends.ROUND);
         for (trimwright.boat.Shape shape : List.of(box, bar, round)) {
             Boat boat = PlanBoats.raft(1300, MIDDLE, List.of(keel(400)), PlanBoats.tank("tank", "raft", shape));
-            WayOut tank = way(waysOut(boat, PlanBoats.WANTED), WayOut.Kind.TANK_VOLUME, "").orElseThrow();
+            WayOut tank = way(waysOut(boat, PlanBoats.WANTED), WayOut.Kind.TANK_VOLUME, "")
+                    .orElseThrow();
             assertEquals(22, tank.amount(), 1e-9);
             assertEquals(shape == round ? 300.02 / WET_LEAD : 329, tank.addedG(), 1e-3);
         }

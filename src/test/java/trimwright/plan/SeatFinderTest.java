@@ -169,7 +169,8 @@ class SeatFinderTest {
         assertEquals(2 * (200 - 51), seat.longest().orElseThrow().lengthMm(), 1e-3);
         // With a gap the axis lies higher, and the gap is kept from the ends as well.
         CylinderSeat gap = seat(box, 0, 60, 40, 22, BarShape.Ends.FLAT, 2);
-        assertEquals(2 * (200 - 26), gap.longestAnywhere().orElseThrow().stretch().lengthMm(), 0.1);
+        assertEquals(
+                2 * (200 - 26), gap.longestAnywhere().orElseThrow().stretch().lengthMm(), 0.1);
         assertEquals(2 * (200 - 53), gap.longest().orElseThrow().lengthMm(), 1e-3);
     }
 }
