@@ -1,6 +1,7 @@
 package trimwright.statics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static trimwright.TestParts.box;
 import static trimwright.TestParts.compact;
@@ -65,6 +66,28 @@ class RightingCurveTest {
         assertEquals(0.08816, at(curve, 5).gzMm(), 5e-6);
         assertEquals(0.56046, at(curve, 25).gzMm(), 5e-6);
         assertEquals(-0.56046, at(curve, -25).gzMm(), 5e-6);
+    }
+
+    /** Rows 5°, 12° and 20° apart are rows of one curve, upright among them, with the same range, greatest lever and area; no step is no curve. */
+    @Test
+    void howFarApartTheRowsAreDoesNotMatter() {
+        Condition barge = barge(65, 12, 8, 4, 4);
+        RightingCurve fine = RightingCurve.surfaced(barge, 5).orElseThrow();
+        for (double step : new double[] {12, 20}) {
+            RightingCurve coarse = RightingCurve.surfaced(barge, step).orElseThrow();
+            for (RightingCurve.Row row : coarse.rows()) {
+                assertEquals(0, Math.IEEEremainder(row.heelDeg(), step), 1e-9);
+            }
+            double gm = 2 + 144 / 48.0 - 4;
+            double phi = Math.toRadians(step);
+            double gz = Math.sin(phi) * (gm + 0.5 * 3 * Math.pow(Math.tan(phi), 2));
+            assertEquals(gz, at(coarse, step).gzMm(), 1e-9);
+            assertEquals(0, at(coarse, 0).gzMm(), 1e-9);
+            assertEquals(fine.summary().rangeDeg(), coarse.summary().rangeDeg(), 1e-6);
+            assertEquals(fine.summary().areaMmRad(), coarse.summary().areaMmRad(), 1e-8);
+            assertEquals(fine.summary().maxGzMm(), coarse.summary().maxGzMm(), 1e-6);
+        }
+        assertThrows(IllegalArgumentException.class, () -> RightingCurve.surfaced(barge, 0));
     }
 
     /** B 1, T 0.6, KG 0.48: loll 37.575° (closed form); GZ there is zero, rises beyond it and falls below it. */

@@ -48,6 +48,15 @@ class MixUpTest {
         assertMeant(trim, MixUp.WITH_THE_OTHER_SIGN, 250);
         assertMeant(trim, MixUp.AS_MM_ALONG_HER_LENGTH, -30);
         assertEquals(2, meant(trim).size());
+        // Wherever x begins: of a boat from 100 to 140 a difference of 20 mm is 30°.
+        Condition small = Condition.of(with(pair("a", false, Kind.BALLAST)));
+        assertEquals(
+                30,
+                MixUp.of(PoolBoats.of(Quantity.TRIM, 20), small)
+                        .get(1)
+                        .sighting()
+                        .value(),
+                1e-9);
         // No boat shows more mm than she is wide.
         assertEquals(1, meant(PoolBoats.of(Quantity.LIST, 113)).size());
         Sighting loll = PoolBoats.of(Quantity.RESTS_AT, 56);

@@ -2,6 +2,8 @@ package trimwright.plan.pool;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -22,7 +24,9 @@ import trimwright.boat.pool.Quantity;
 import trimwright.boat.pool.Reading;
 import trimwright.finding.Code;
 import trimwright.finding.Finding;
+import trimwright.finding.UnusableInputException;
 import trimwright.immersion.WaterPlane;
+import trimwright.statics.Condition;
 
 /** What may be off about a part and by how much, what it does to a boat that floats, and why a reading is refused: by hand. */
 class UnknownTest {
@@ -198,5 +202,72 @@ class UnknownTest {
         assertEquals(7 * 16 / all, lead.massG(), 1e-6);
         assertEquals(4 * Math.sqrt(1 - 16 / all), lead.massErrorG(), 1e-6);
         assertEquals(7 * 4 / all, lead.suspicion(), 1e-6);
+    }
+
+    private static Reading hanging(double sinkerG) {
+        return PoolBoats.reading(
+                "hangs " + sinkerG,
+                1,
+                List.of(new KnownWeight(sinkerG, CENTRE, Optional.empty())),
+                List.of(),
+                PoolBoats.of(Quantity.HANGING, 1));
+    }
+
+    private static Reading afloat(double loadG) {
+        return PoolBoats.reading(
+                "floats " + loadG,
+                1,
+                List.of(new KnownWeight(loadG, new Vector3D(250, 0, 20), Optional.empty())),
+                List.of(),
+                PoolBoats.of(Quantity.LIST, 0));
+    }
+
+    /** How much heavier the search begins with her, against what she displaces. */
+    private static double begun(Reading... readings) {
+        List<Unknown> unknowns = Unknown.of(BOAT);
+        double[] start = Start.of(BOAT, unknowns, List.of(readings));
+        Reading dived = hanging(0);
+        return Scene.of(BOAT, dived).reserveG()
+                - Scene.of(Corrections.applied(BOAT, unknowns, start), dived).reserveG();
+    }
+
+    /**
+     * She has 578.4 g to spare, known to √(6 + 2 · 0.864²) = 2.737 g. What hung though it should have floated by 3 g, or floated though it should have sunk
+     * by 2, is begun with a fifth of that beyond the brink; where both were seen, half way between them at most.
+     */
+    @Test
+    void theSearchBeginsBeyondTheBrink() {
+        double clear = 0.2 * Math.sqrt(6 + 2 * 0.864 * 0.864);
+        assertEquals(0, begun(hanging(600), afloat(500)), 1e-9);
+        assertEquals(3 + clear, begun(hanging(575.4), hanging(590)), 1e-6);
+        assertEquals(3 + clear, begun(hanging(575.4), hanging(577)), 1e-6);
+        assertEquals(-2 - clear, begun(afloat(580.4), afloat(579)), 1e-6);
+        assertEquals(3.2, begun(hanging(575.4), afloat(575)), 1e-6);
+        assertEquals(-2.1, begun(hanging(580.6), afloat(580.4)), 1e-6);
+        // Four deviations are 10.9 g.
+        assertEquals(10 + clear, begun(hanging(568.4)), 1e-6);
+        assertThrows(UnusableInputException.class, () -> begun(hanging(567)));
+    }
+
+    /** Masses and centres of the box boat, added up; dived as above. */
+    @Test
+    void figuresAddedUp() {
+        double[] all = Figure.all(Condition.of(BOAT));
+        assertEquals(1962, all[Figure.MASS.ordinal()], 1e-9);
+        assertEquals((250.0 * 1782 + 330 * 180) / 1962, all[Figure.G_AHEAD.ordinal()], 1e-9);
+        assertEquals(0, all[Figure.G_TO_PORT.ordinal()], 1e-9);
+        assertEquals((28.0 * 1000 + 80 * 40 - 4 * 726 + 29 * 16 + 15 * 180) / 1962, all[Figure.G_UP.ordinal()], 1e-9);
+        assertEquals(578.4, all[Figure.RESIDUAL.ordinal()], 1e-6);
+        assertEquals(0, all[Figure.LIST.ordinal()], 1e-6);
+        // The battery ahead brings her bow down, and the line there under water.
+        assertTrue(all[Figure.TRIM.ordinal()] < -0.1);
+        double slope = Math.tan(Math.toRadians(all[Figure.TRIM.ordinal()]));
+        double along = all[Figure.BOW.ordinal()] - all[Figure.STERN.ordinal()];
+        assertEquals(460 * Math.abs(slope), Math.abs(along), 1e-6);
+        assertEquals(
+                12,
+                List.of(Figure.values()).stream().map(Figure::key).distinct().count());
+        assertEquals("mm", Figure.GM.unit());
+        assertEquals("gmTransverseMm", Figure.GM.key());
     }
 }
