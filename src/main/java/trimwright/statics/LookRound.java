@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.geometry.euclidean.threed.Vector3D;
 import trimwright.immersion.WaterPlane;
 
 /**
@@ -119,10 +120,14 @@ final class LookRound {
      * @param most share of the weight that may be missing
      */
     private Trial afloat(WaterPlane direction, Trial near, double most) {
-        double guessMm = near == null
-                ? Double.NaN
-                : direction.up().dotProduct(near.sums().centreOfFlotationMm());
+        double guessMm = near == null ? Double.NaN : heightMm(direction.up(), near);
         double tolerance = Math.min(most, ROUGH_OF_RESERVE * condition.reserveG() / condition.massG());
         return Trial.afloat(condition, condition::below, direction, guessMm, tolerance, near);
+    }
+
+    /** By a trial near by: turned about its centre of flotation, and raised by what was missing there. */
+    private static double heightMm(Vector3D up, Trial near) {
+        double turned = up.dotProduct(near.sums().centreOfFlotationMm());
+        return near.curveHeight > 0 ? turned - near.force / near.curveHeight : turned;
     }
 }
