@@ -48,7 +48,7 @@ final class LookRound {
         bottoms.stream().filter(LookRound::foretellsRest).forEach(bottom -> round.begin(bottom.plane()));
         List<Trial> all = new ArrayList<>(List.of(round.trials));
         all.addAll(bottoms);
-        Valleys.rests(condition, all, (plane, near) -> round.afloat(plane, near, ON_FLOOR))
+        Valleys.starts(condition, all, (plane, near) -> round.afloat(plane, near, ON_FLOOR))
                 .forEach(round::begin);
         return round.starts;
     }

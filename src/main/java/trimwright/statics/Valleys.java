@@ -30,7 +30,8 @@ final class Valleys {
     private final BiFunction<WaterPlane, Trial, Trial> look;
     private final double stiff;
     private final List<Vector3D> looked = new ArrayList<>();
-    private final List<WaterPlane> rests = new ArrayList<>();
+    private final List<Vector3D> foretold = new ArrayList<>();
+    private final List<WaterPlane> starts = new ArrayList<>();
 
     private Valleys(Condition condition, BiFunction<WaterPlane, Trial, Trial> look) {
         this.condition = condition;
@@ -39,14 +40,14 @@ final class Valleys {
     }
 
     /**
-     * Where rests are foretold along the floors that pass near some trials.
+     * From where rests are foretold along the floors that pass near some trials.
      *
      * @param look gives the trial at a plane whose height is foretold, from one near by
      */
-    static List<WaterPlane> rests(Condition condition, List<Trial> trials, BiFunction<WaterPlane, Trial, Trial> look) {
+    static List<WaterPlane> starts(Condition condition, List<Trial> trials, BiFunction<WaterPlane, Trial, Trial> look) {
         Valleys valleys = new Valleys(condition, look);
         trials.forEach(valleys::enter);
-        return List.copyOf(valleys.rests);
+        return List.copyOf(valleys.starts);
     }
 
     private void enter(Trial trial) {
@@ -95,9 +96,11 @@ final class Valleys {
     private void foretell(Trial trial) {
         if (trial.principal().restsWithin(WITHIN)) {
             TrustStep step = TrustStep.of(trial.principal(), WITHIN);
-            WaterPlane rest = trial.turned(step.x, step.y);
-            if (rests.stream().noneMatch(r -> Vector3D.angle(r.up(), rest.up()) < LOOKED)) {
-                rests.add(rest);
+            Vector3D rest = trial.turned(step.x, step.y).up();
+            if (foretold.stream().noneMatch(r -> Vector3D.angle(r, rest) < LOOKED)) {
+                foretold.add(rest);
+                // In a dent with a kink the foretold place may be past its rim; the trial itself lies within.
+                starts.add(trial.plane());
             }
         }
     }
