@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import trimwright.TestParts;
 import trimwright.boat.Boat;
@@ -119,5 +121,101 @@ class RaftPlanTest {
             }
         }
         assertEquals(List.of(true, false), feasible);
+    }
+
+    private static Zone keel() {
+        return PlanBoats.zone("keel", Zone.Use.BALLAST, TestParts.box(150, -10, -15, 250, 10, 0), false);
+    }
+
+    /** Loose lead of 200 g where 109.67 g are wanted: its share that goes is told, and the boat of the plan has the rest. To take all of it out and cast as much anew is no better. */
+    @Test
+    void looseLeadIsTakenOutInPart() {
+        Part pig = TestParts.solid(
+                "pig", Kind.BALLAST, TestParts.box(260, -10, -200 / 11.34e-3 / 2000, 360, 10, 0), 11.34);
+        Boat boat = PlanBoats.raft(
+                1500, TestParts.at(200 - 110 * 100 / 1500.0, 0, 25), List.of(keel()), pig.loose());
+        BallastPlan plan = Planner.plan(PlanRequest.of(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
+        assertTrue(plan.feasible());
+        double left = 100 / (1 - 1 / 11.34);
+        assertEquals(200 - left, 200 * plan.removals().get("pig"), 0.5);
+        assertEquals(0, plan.moves().size());
+        assertEquals(0, plan.addedLeadG());
+        assertEquals(
+                Math.rint(left) / 200 * 100,
+                plan.planned().part("pig").orElseThrow().shape().orElseThrow().bounds().sizeX(),
+                1e-6);
+        assertEquals(List.of("raft", "pig"), plan.planned().parts().stream().map(Part::id).toList());
+    }
+
+    /** The only room for lead is full of a loose alloy of 1.8: all of that goes, and 329 g of lead come. */
+    @Test
+    void alloyMakesRoomForLead() {
+        Part alloy = TestParts.solid("alloy", Kind.BALLAST, TestParts.box(150, -10, -16, 250, 10, 0), 1.8);
+        Boat boat = PlanBoats.raft(1300, TestParts.at(200, 0, 25), List.of(keel()), alloy.loose());
+        BallastPlan plan = Planner.plan(PlanRequest.of(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
+        assertTrue(plan.feasible());
+        assertEquals(Map.of("alloy", 1.0), plan.removals());
+        assertEquals(329, plan.addedLeadG(), 0.5);
+        assertTrue(plan.planned().part("alloy").isEmpty());
+        assertEquals(false, Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS)).feasible());
+    }
+
+    private static double gm(double lead) {
+        double foam = lead * (1 - 1 / 11.34) / 0.97;
+        double upright = 1600 * 20 + lead / 11.34 * -5 + foam * 35 + 400e6 / 12 / 1000
+                - (1600 * 25 + lead * -5 + 0.03 * foam * 35);
+        return upright / (1600 + lead + 0.03 * foam);
+    }
+
+    private static double leadFor(double gm) {
+        double low = 0;
+        double high = 1000;
+        while (high - low > 1e-9) {
+            double lead = 0.5 * (low + high);
+            if (gm(lead) < gm) {
+                low = lead;
+            } else {
+                high = lead;
+            }
+        }
+        return low;
+    }
+
+    /** GM 16 mm where 15.83 are there without: what a mm more costs is the lead and foam from 16 to 17. Where 4 mm are wanted it costs nothing. */
+    @Test
+    void whatAMillimetreOfGmCosts() {
+        Zone under = PlanBoats.zone("keel", Zone.Use.BALLAST, TestParts.box(100, -20, -10, 300, 20, 0), false);
+        Zone sides = PlanBoats.zone("sides", Zone.Use.FOAM, TestParts.box(-100, 50, 30, 500, 60, 40), true);
+        Boat boat = PlanBoats.raft(1600, TestParts.at(200, 0, 25), List.of(under, sides));
+        PlanRequest request = PlanBoats.request(boat, PlanBoats.WANTED.withStability(6, 16), Goal.LEAST_MASS);
+        BallastPlan plan = Planner.plan(request);
+        assertTrue(plan.feasible());
+        assertEquals(Set.of(Aim.GM), plan.worth().keySet());
+        double grams = (leadFor(17) - leadFor(16)) * (1 + 0.03 * (1 - 1 / 11.34) / 0.97);
+        assertEquals(grams, plan.worth().get(Aim.GM), 0.1);
+        BallastPlan easy = Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
+        assertEquals(0, easy.worth().get(Aim.GM), 1e-6);
+        BallastPlan firmest = Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.firmestFor(50)));
+        assertEquals(Map.of(), firmest.worth());
+        assertEquals(50, firmest.addedLeadG() + firmest.addedFoamG(), 1.5);
+        // Under water B of lead and foam and G of both: as told of the boat as floated.
+        assertEquals(firmest.surfaced().settled().orElseThrow().gmTransverseMm(), firmest.firmnessMm());
+        assertEquals(gm(48.7), firmest.firmnessMm(), 0.05);
+    }
+
+    /** Of a boat that dives BG is priced too, where a mm more than what is wanted can be had: 6.62 mm can, 7 cannot. */
+    @Test
+    void oneThatDivesPricesBoth() {
+        Boat boat = PlanBoats.divingRaft(1600, TestParts.at(200, 0, 25), 385, List.of(keel()));
+        for (double bg : new double[] {5, 6}) {
+            BallastPlan plan = Planner.plan(
+                    PlanBoats.request(boat, PlanBoats.WANTED.withStability(bg, 4), Goal.LEAST_MASS));
+            assertTrue(plan.feasible());
+            assertEquals(
+                    bg == 5 ? Set.of(Aim.BG, Aim.GM) : Set.of(Aim.GM),
+                    plan.worth().keySet());
+            assertEquals(plan.surfaced().submerged().bgMm(), plan.firmnessMm());
+            assertEquals((1600 * 5 + 770 * 10) / 2370.0, plan.firmnessMm(), 1e-6);
+        }
     }
 }
