@@ -239,7 +239,8 @@ class RaftCurvesTest {
         assertFalse(Shifted.canMove(motor));
         Part hull = TestParts.hull("h", Solids.box(0, 0, 0, 1, 1, 1), new HullBuild.Skin(1), 1);
         assertFalse(Shifted.canMove(hull));
-        assertFalse(Shifted.canMove(TestParts.solid("m", Kind.CYLINDER, hull.shape().orElseThrow(), 1)));
+        assertFalse(
+                Shifted.canMove(TestParts.solid("m", Kind.CYLINDER, hull.shape().orElseThrow(), 1)));
     }
 
     /** A tank 5 mm too far ahead may stand 0.24 mm off the middle: it is found where one of nine tries falls there, and not where none does. */
@@ -274,7 +275,8 @@ class RaftCurvesTest {
         assertEquals(-7, Shifted.best(request, "pod", -20, 20).orElseThrow().shiftMm());
         assertEquals(-7, Shifted.best(request, "pod", -7, 20).orElseThrow().shiftMm());
         assertEquals(-8, Shifted.best(request, "pod", -20, -8).orElseThrow().shiftMm());
-        assertEquals(-7.3, Shifted.best(request, "pod", -7.4, -7.2).orElseThrow().shiftMm(), 0.01);
+        assertEquals(
+                -7.3, Shifted.best(request, "pod", -7.4, -7.2).orElseThrow().shiftMm(), 0.01);
         Part post = TestParts.solid("post", Kind.FITTING, TestParts.box(139, -5, 60, 149, 5, 70), 1e-9);
         PlanRequest stopped = request.withBoat(PlanBoats.raft(1200, MIDDLE, ends, pod, post));
         assertEquals(-1, Shifted.best(stopped, "pod", -20, 20).orElseThrow().shiftMm());

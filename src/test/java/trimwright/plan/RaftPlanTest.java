@@ -132,8 +132,7 @@ class RaftPlanTest {
     void looseLeadIsTakenOutInPart() {
         Part pig = TestParts.solid(
                 "pig", Kind.BALLAST, TestParts.box(260, -10, -200 / 11.34e-3 / 2000, 360, 10, 0), 11.34);
-        Boat boat = PlanBoats.raft(
-                1500, TestParts.at(200 - 110 * 100 / 1500.0, 0, 25), List.of(keel()), pig.loose());
+        Boat boat = PlanBoats.raft(1500, TestParts.at(200 - 110 * 100 / 1500.0, 0, 25), List.of(keel()), pig.loose());
         BallastPlan plan = Planner.plan(PlanRequest.of(boat, PlanBoats.WANTED, Goal.LEAST_MASS));
         assertTrue(plan.feasible());
         double left = 100 / (1 - 1 / 11.34);
@@ -142,9 +141,17 @@ class RaftPlanTest {
         assertEquals(0, plan.addedLeadG());
         assertEquals(
                 Math.rint(left) / 200 * 100,
-                plan.planned().part("pig").orElseThrow().shape().orElseThrow().bounds().sizeX(),
+                plan.planned()
+                        .part("pig")
+                        .orElseThrow()
+                        .shape()
+                        .orElseThrow()
+                        .bounds()
+                        .sizeX(),
                 1e-6);
-        assertEquals(List.of("raft", "pig"), plan.planned().parts().stream().map(Part::id).toList());
+        assertEquals(
+                List.of("raft", "pig"),
+                plan.planned().parts().stream().map(Part::id).toList());
     }
 
     /** The only room for lead is full of a loose alloy of 1.8: all of that goes, and 329 g of lead come. */
@@ -157,12 +164,18 @@ class RaftPlanTest {
         assertEquals(Map.of("alloy", 1.0), plan.removals());
         assertEquals(329, plan.addedLeadG(), 0.5);
         assertTrue(plan.planned().part("alloy").isEmpty());
-        assertEquals(false, Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS)).feasible());
+        assertEquals(
+                false,
+                Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED, Goal.LEAST_MASS))
+                        .feasible());
     }
 
     private static double gm(double lead) {
         double foam = lead * (1 - 1 / 11.34) / 0.97;
-        double upright = 1600 * 20 + lead / 11.34 * -5 + foam * 35 + 400e6 / 12 / 1000
+        double upright = 1600 * 20
+                + lead / 11.34 * -5
+                + foam * 35
+                + 400e6 / 12 / 1000
                 - (1600 * 25 + lead * -5 + 0.03 * foam * 35);
         return upright / (1600 + lead + 0.03 * foam);
     }
@@ -208,8 +221,8 @@ class RaftPlanTest {
     void oneThatDivesPricesBoth() {
         Boat boat = PlanBoats.divingRaft(1600, TestParts.at(200, 0, 25), 385, List.of(keel()));
         for (double bg : new double[] {5, 6}) {
-            BallastPlan plan = Planner.plan(
-                    PlanBoats.request(boat, PlanBoats.WANTED.withStability(bg, 4), Goal.LEAST_MASS));
+            BallastPlan plan =
+                    Planner.plan(PlanBoats.request(boat, PlanBoats.WANTED.withStability(bg, 4), Goal.LEAST_MASS));
             assertTrue(plan.feasible());
             assertEquals(
                     bg == 5 ? Set.of(Aim.BG, Aim.GM) : Set.of(Aim.GM),
