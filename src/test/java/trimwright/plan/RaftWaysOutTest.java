@@ -162,6 +162,20 @@ class RaftWaysOutTest {
         }
     }
 
+    /**
+     * A tank of 986.7 cm³ that is a quarter full at the line: 246.7 g of the 1600 there. Dived 60 g are left; each cm³ more takes in a gram, a quarter of it at the line, where 5.5 g are within the
+     * tolerance.
+     */
+    @Test
+    void aTankThatIsPartlyFull() {
+        double cm3 = 740 / 0.75;
+        Part tank = PlanBoats.tank("tank", "raft", TestParts.box(0, -40, 7.5, 400, 40, 7.5 + cm3 / 32));
+        Boat boat = PlanBoats.raft(1600 - cm3 / 4, MIDDLE, List.of(), tank.withFill(0.25));
+        // The water's surface in the tank takes off half of her GM.
+        List<WayOut> ways = waysOut(boat, PlanBoats.WANTED.withStability(3, 1));
+        assertEquals(22, way(ways, WayOut.Kind.TANK_VOLUME, "").orElseThrow().amount(), 1e-9);
+    }
+
     /** GM 15.83 is all there is, 17 is wanted; BG 6.62 where 8 is. */
     @Test
     void stabilityThatIsGivenUp() {
