@@ -166,6 +166,8 @@ public enum Code {
     MESH_CROSSES_ITSELF(Severity.WARNING),
     /** Not every pair of near triangles was looked at for crossings: {@code pairsTested}, {@code pairs}. */
     MESH_CROSSINGS_SAMPLED(Severity.NOTE),
+    /** So many closed shells in each other that not every one was looked at for what it lies in: {@code shells}, {@code lookedAt}. */
+    MESH_NESTING_SAMPLED(Severity.WARNING),
     /**
      * A size that no model has: {@code longestMm}, {@code leastMm}, {@code mostMm}; the units that would make a model of it
      * in {@code units}, and how long she then is in {@code lengthsMm}, in the same order.

@@ -53,8 +53,8 @@ final class Columns {
         return bounds.sizeZ() == shortest ? 2 : bounds.sizeY() == shortest ? 1 : 0;
     }
 
-    /** Shows all triangles that lie above, below or at the point. */
-    void visit(double x, double y, double z, Visitor visitor) {
+    /** Shows all triangles that lie above, below or at the point; how many were looked at for it. */
+    int visit(double x, double y, double z, Visitor visitor) {
         double pu = u == 0 ? x : u == 1 ? y : z;
         double pv = v == 0 ? x : v == 1 ? y : z;
         int cell = grid.cell(x, y, z);
@@ -75,6 +75,7 @@ final class Columns {
                 visitor.crosses(t, sense, distance);
             }
         }
+        return grid.start(cell + 1) - grid.start(cell);
     }
 
     /**

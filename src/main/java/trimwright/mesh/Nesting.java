@@ -1,6 +1,7 @@
 package trimwright.mesh;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -11,12 +12,16 @@ import java.util.List;
 final class Nesting {
 
     private static final int MOST_POINTS = 32;
-    private static final int MOST_POINTS_IN_ALL = 2_000_000;
+    /** Triangles and boxes that may be passed by for all points together; more where the mesh has more than a million triangles. */
+    private static final long MOST_VISITS = 100_000_000;
+
+    private static final int VISITS_PER_TRIANGLE = 100;
 
     private final TriangleMesh mesh;
     private final Shells shells;
     private final int[] parent;
     private final int[] depth;
+    private final boolean[] lookedAt;
     private final List<Overlap> overlaps = new ArrayList<>();
 
     /** Two shells, the lower number first, and a point of one that lies in the other, or on it where none does. */
@@ -26,13 +31,26 @@ final class Nesting {
      * @param tolerance distance below which a point counts as lying on a triangle
      */
     Nesting(TriangleMesh mesh, Shells shells, double tolerance) {
+        this(mesh, shells, tolerance, Math.max(MOST_VISITS, (long) VISITS_PER_TRIANGLE * mesh.triangleCount()));
+    }
+
+    /** @param mostVisits how many triangles and boxes may be passed by: of shells that lie in each other many deep every point passes most */
+    Nesting(TriangleMesh mesh, Shells shells, double tolerance, long mostVisits) {
         this.mesh = mesh;
         this.shells = shells;
         parent = new int[shells.count() + 1];
         depth = new int[shells.count() + 1];
+        lookedAt = new boolean[shells.count() + 1];
         if (shells.count() > 1) {
-            new Walk(tolerance).run();
+            new Walk(tolerance, mostVisits).run();
+        } else {
+            Arrays.fill(lookedAt, true);
         }
+    }
+
+    /** Whether it was looked for what this closed shell lies in, before the visits ran out. */
+    boolean isLookedAt(int shell) {
+        return lookedAt[shell];
     }
 
     /** The smallest shell around this one, or 0. */
@@ -72,9 +90,11 @@ final class Nesting {
         private final IntList around = new IntList(16);
         private final double[] box = new double[6];
         private int shellAtHand;
+        private long visitsLeft;
 
-        Walk(double tolerance) {
+        Walk(double tolerance, long mostVisits) {
             this.tolerance = tolerance;
+            visitsLeft = mostVisits;
             double sides = 0;
             for (int shell = 1; shell <= shells.count(); shell++) {
                 sides += shells.bounds(shell).longestSide();
@@ -97,6 +117,7 @@ final class Nesting {
         private boolean isInAnyBox(double x, double y, double z) {
             int cell = boxes.cell(x, y, z);
             for (int i = boxes.start(cell); i < boxes.start(cell + 1); i++) {
+                visitsLeft--;
                 int other = boxes.entry(i) + 1;
                 if (other != shellAtHand && shells.isSolid(other)) {
                     write(other - 1, box);
@@ -109,17 +130,28 @@ final class Nesting {
         }
 
         void run() {
-            int points = Math.max(2, Math.min(MOST_POINTS, MOST_POINTS_IN_ALL / shells.count()));
-            int[][] triangles = samples(points / 2);
-            for (int shell = 1; shell <= shells.count(); shell++) {
+            int[][] triangles = samples(MOST_POINTS / 2);
+            int shellsLeft = shells.count();
+            for (int shell = 1; shell <= shells.count() && visitsLeft > 0; shell++) {
                 if (shells.isSolid(shell)) {
                     shellAtHand = shell;
-                    for (int t : triangles[shell]) {
-                        look(t);
-                    }
-                    conclude(2 * triangles[shell].length);
+                    // What the shells before it did not use is there for those that come.
+                    conclude(2 * look(triangles[shell], visitsLeft / shellsLeft));
+                    lookedAt[shell] = true;
                 }
+                shellsLeft--;
             }
+        }
+
+        /** Looks at triangles until its share of the visits is used up, but at one in any case; at how many. */
+        private int look(int[] triangles, long share) {
+            long before = visitsLeft;
+            int count = 0;
+            while (count < triangles.length && (count == 0 || before - visitsLeft < share)) {
+                look(triangles[count]);
+                count++;
+            }
+            return count;
         }
 
         /** Of each shell the triangles to look at, spread evenly over it. */
@@ -165,7 +197,7 @@ final class Nesting {
             if (columns == null) {
                 columns = new Columns(mesh, Columns.shortestAxis(mesh.bounds()), tolerance);
             }
-            columns.visit(x, y, z, this);
+            visitsLeft -= columns.visit(x, y, z, this);
             for (int i = 0; i < met.size(); i++) {
                 int other = met.get(i);
                 if (touching[other] || winding[other] != 0) {

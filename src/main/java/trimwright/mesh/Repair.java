@@ -129,7 +129,7 @@ public final class Repair {
         for (int shell = 1; shell <= shells.count(); shell++) {
             boolean isHollow = nesting.depth(shell) % 2 == 1;
             double volume = shells.volume(shell);
-            if (shells.isSolid(shell) && volume != 0 && volume < 0 != isHollow) {
+            if (nesting.isLookedAt(shell) && shells.isSolid(shell) && volume != 0 && volume < 0 != isHollow) {
                 wrong[shell] = true;
                 turned.add(shell);
             }

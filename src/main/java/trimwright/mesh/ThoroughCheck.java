@@ -111,6 +111,16 @@ final class ThoroughCheck {
     }
 
     private void noteNesting(Nesting nesting) {
+        int solid = 0;
+        int lookedAt = 0;
+        for (int shell = 1; shell <= shells.count(); shell++) {
+            solid += shells.isSolid(shell) ? 1 : 0;
+            lookedAt += shells.isSolid(shell) && nesting.isLookedAt(shell) ? 1 : 0;
+        }
+        if (lookedAt < solid) {
+            findings.add(
+                    Finding.of(Code.MESH_NESTING_SAMPLED, new Place.Whole(), "shells", solid, "lookedAt", lookedAt));
+        }
         noteShellsWhere(Code.MESH_INSIDE_OUT, nesting);
         noteShellsWhere(Code.MESH_CAVITY, nesting);
         noteShellsWhere(Code.MESH_COUNTED_TWICE, nesting);

@@ -37,7 +37,7 @@ final class Verdict {
         }
         below(misses, Aim.BG, request.divedBgMm(surfaced), w.bgMm());
         beyond(misses, Aim.DIVED_TRIM, request.divedTrimOffDeg(dived.get()), w.divedTrimDeg());
-        beyond(misses, Aim.DIVED_LIST, request.divedListOffDeg(dived.get()), w.listDeg());
+        beyond(misses, Aim.DIVED_LIST, request.divedListOffDeg(dived.get()), w.divedTrimDeg());
         return misses;
     }
 

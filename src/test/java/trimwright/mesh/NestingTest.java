@@ -50,6 +50,27 @@ class NestingTest {
         assertTrue(deepest == 3, "only " + deepest + " deep");
     }
 
+    /** Sixty boxes in each other, the smallest first: while there are visits they are right, and it is told which were not looked at. */
+    @Test
+    void visitsRunOut() {
+        List<TriangleMesh> boxes = new ArrayList<>();
+        for (int i = 1; i <= 60; i++) {
+            boxes.add(Solids.box(-i, -i, -i, i, i, i));
+        }
+        TriangleMesh mesh = Shapes.together(boxes.toArray(new TriangleMesh[0]));
+        Shells shells = Soundness.quick(mesh).numbering();
+        for (long visits : new long[] {1, 5000, 40_000, Long.MAX_VALUE}) {
+            Nesting nesting = new Nesting(mesh, shells, TOLERANCE, visits);
+            int looked = 0;
+            for (int shell = 1; shell <= 60; shell++) {
+                assertEquals(nesting.isLookedAt(shell) ? 60 - shell : 0, nesting.depth(shell), "depth with " + visits);
+                looked += nesting.isLookedAt(shell) ? 1 : 0;
+            }
+            assertTrue(visits < 40_000 ? looked < 60 : looked == 60, visits + " visits: " + looked);
+            assertTrue(looked >= 1);
+        }
+    }
+
     private static final class Nest {
         private final Random random;
         private final List<TriangleMesh> shells = new ArrayList<>();

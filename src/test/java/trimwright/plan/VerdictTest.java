@@ -132,7 +132,7 @@ class VerdictTest {
                     parts.indexOf(tank),
                     PlanBoats.tank(
                             "tank", "raft", TestParts.box(-0.25, 0.4 * way - 40, 7.5, 400.25, 0.4 * way + 40, 32.5)));
-            misses(Aim.DIVED_LIST, -way * (tilt - 0.3), 1e-3, boat.withParts(parts), wanted);
+            misses(Aim.DIVED_LIST, -way * (tilt - 0.5), 1e-3, boat.withParts(parts), wanted);
         }
     }
 
