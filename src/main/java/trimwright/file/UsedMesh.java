@@ -26,7 +26,9 @@ public record UsedMesh(Place place, ImportedMesh mesh, MeshUse use) {
     /** Larger meshes are not looked through unasked: it would take longer than the answer. */
     static final int MOST_TRIANGLES = 300_000;
 
-    private static final Set<Code> COUNTS_TWICE = EnumSet.of(Code.MESH_SHELLS_OVERLAP, Code.MESH_COUNTED_TWICE);
+    /** What counts twice, and that it was not all looked for. */
+    private static final Set<Code> COUNTS_TWICE = EnumSet.of(
+            Code.MESH_SHELLS_OVERLAP, Code.MESH_COUNTED_TWICE, Code.MESH_NESTING_SAMPLED, Code.MESH_CROSSINGS_SAMPLED);
 
     /** Begins to look the mesh through in a second thread. */
     void lookAhead() {
@@ -67,23 +69,33 @@ public record UsedMesh(Place place, ImportedMesh mesh, MeshUse use) {
         Set<Code> told = mesh.quickSoundness().againstBuild(mesh.shape().mesh(), use).stream()
                 .map(Finding::code)
                 .collect(Collectors.toSet());
-        soundness.againstBuild(mesh.shape().mesh(), use).stream()
+        List<Finding> against = soundness.againstBuild(mesh.shape().mesh(), use).stream()
                 .filter(f -> !told.contains(f.code()))
-                .map(f -> new Finding(f.code(), f.severity(), place, f.values()))
-                .forEach(doubts::add);
+                .toList();
+        against.stream().map(Finding::code).distinct().forEach(code -> {
+            List<Finding> alike = against.stream().filter(f -> f.code() == code).toList();
+            first(alike.get(0), alike.size(), doubts);
+        });
         return doubts;
     }
 
     private void first(Soundness soundness, Code code, List<Finding> doubts) {
         Optional<Finding> first =
                 soundness.findings().stream().filter(f -> f.code() == code).findFirst();
-        first.ifPresent(f -> {
-            doubts.add(new Finding(code, f.severity(), place, f.values()));
-            int more = ((Number) f.values().get("total")).intValue() - 1;
-            if (more > 0) {
-                doubts.add(Finding.of(
-                        Code.MESH_MORE_OF_THE_SAME, Severity.NOTE, place, "code", code.name(), "count", more));
-            }
-        });
+        first.ifPresent(f -> first(f, ((Number) f.values().getOrDefault("total", 1)).intValue(), doubts));
+    }
+
+    private void first(Finding first, int total, List<Finding> doubts) {
+        doubts.add(new Finding(first.code(), first.severity(), place, first.values()));
+        if (total > 1) {
+            doubts.add(Finding.of(
+                    Code.MESH_MORE_OF_THE_SAME,
+                    Severity.NOTE,
+                    place,
+                    "code",
+                    first.code().name(),
+                    "count",
+                    total - 1));
+        }
     }
 }

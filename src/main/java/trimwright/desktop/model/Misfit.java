@@ -67,6 +67,7 @@ public record Misfit(Finding finding, Set<String> parts, String brief, Optional<
             case CENTRE_OUTSIDE_PART -> ": centre outside it";
             case OUTSIDE_HULL -> ": outside the hull";
             case MESH_SHELLS_OVERLAP, MESH_COUNTED_TWICE, MESH_CROSSES_ITSELF -> ": counts twice in places";
+            case MESH_NESTING_SAMPLED -> ": may count twice in places";
             case MESH_LOOKS_LIKE_WALL, MESH_LOOKS_LIKE_OUTER_SURFACE -> ": not built as declared";
             default -> " does not fit ";
         };
